@@ -152,25 +152,6 @@ Result<void> refreshState(Records &records, Transaction &transaction, const QStr
     return BoardStore::put(transaction, stored.order, derived.state);
 }
 
-Result<std::vector<Event>> claimForHeldOrders(Records &records, Transaction &transaction)
-{
-    std::vector<Event> events;
-    LOOPWRIGHT_ASSIGN(const auto held, OrderStore(transaction.database()).held());
-    for (const StoredOrder &stored : held) {
-        if (worst(checkOrderIdentifiers(stored.order)) == Severity::Error)
-            continue;
-        LOOPWRIGHT_ASSIGN(const auto conflicts,
-                          AssignmentStore(transaction.database()).conflictsOf(stored.order));
-        if (!conflicts.empty())
-            continue;
-        LOOPWRIGHT_TRY(OrderStore::put(transaction, stored.order, false));
-        LOOPWRIGHT_TRY(AssignmentStore::claim(transaction, stored.order));
-        LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
-        events.push_back(orderEvent(records, stored.order, "order_no_longer_held", {}));
-    }
-    return events;
-}
-
 namespace {
 
 /// Whether a reason names these conflicts and no other.
@@ -187,20 +168,47 @@ bool namesJust(const std::vector<Conflict> &conflicts, QString reason)
 
 } // namespace
 
-Result<void> refreshHeldOrders(Records &records, Transaction &transaction,
-                               std::vector<Event> &events)
+Result<QStringList> claimForHeldOrders(Records &records, Transaction &transaction,
+                                       std::vector<Event> &events)
+{
+    QStringList freed;
+    LOOPWRIGHT_ASSIGN(const auto held, OrderStore(transaction.database()).held());
+    for (const StoredOrder &stored : held) {
+        if (worst(checkOrderIdentifiers(stored.order)) == Severity::Error)
+            continue;
+        LOOPWRIGHT_ASSIGN(const auto conflicts,
+                          AssignmentStore(transaction.database()).conflictsOf(stored.order));
+        if (!conflicts.empty())
+            continue;
+        LOOPWRIGHT_TRY(OrderStore::put(transaction, stored.order, false));
+        LOOPWRIGHT_TRY(AssignmentStore::claim(transaction, stored.order));
+        LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
+        events.push_back(orderEvent(records, stored.order, "order_no_longer_held", {}));
+        freed << stored.order.number;
+    }
+    LOOPWRIGHT_TRY(tellHeldOrders(records, transaction, events));
+    return freed;
+}
+
+Result<void> tellHeldOrders(Records &records, Transaction &transaction, std::vector<Event> &events)
 {
     const Database &database = transaction.database();
+    const auto reasonOf = [&](const QString &number) -> Result<QString> {
+        LOOPWRIGHT_ASSIGN(const auto shown, BoardStore(database).columnsOf(number));
+        return shown.value("reason");
+    };
     LOOPWRIGHT_ASSIGN(const auto held, OrderStore(database).held());
     for (const StoredOrder &stored : held) {
+        const QString &number = stored.order.number;
         LOOPWRIGHT_ASSIGN(const auto conflicts,
                           AssignmentStore(database).conflictsOf(stored.order));
-        LOOPWRIGHT_ASSIGN(const auto shown, BoardStore(database).columnsOf(stored.order.number));
-        const bool dangerous = shown.value("hazard") == u"1"; // that is said before all else
-        if (dangerous || namesJust(conflicts, shown.value("reason")))
+        LOOPWRIGHT_ASSIGN(const auto before, reasonOf(number));
+        if (namesJust(conflicts, before)) // spares to judge every held order
             continue;
-        LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
-        events.push_back(orderEvent(records, stored.order, "order_still_held", {}));
+        LOOPWRIGHT_TRY(refreshState(records, transaction, number));
+        LOOPWRIGHT_ASSIGN(const auto now, reasonOf(number));
+        if (now != before)
+            events.push_back(orderEvent(records, stored.order, stillHeldKind, {}));
     }
     return {};
 }

@@ -35,13 +35,16 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
 Result<void> refreshState(Records &records, Transaction &transaction, const QString &orderNumber,
                           const PendingEvent &pending = {});
 
-/// Something was released: every held order that waits for it alone and can have it now claims
-/// it. Returns an event for each.
-Result<std::vector<Event>> claimForHeldOrders(Records &records, Transaction &transaction);
-/// Something was claimed or released: a held order says what it waits for as it is now. Adds an
-/// event for each that waits for something else.
-Result<void> refreshHeldOrders(Records &records, Transaction &transaction,
-                               std::vector<Event> &events);
+/// Something was claimed or released: every held order that can have all that it waits for claims
+/// it, the others tell what they wait for. Adds an event for each; returns the numbers of those
+/// that are held no longer.
+Result<QStringList> claimForHeldOrders(Records &records, Transaction &transaction,
+                                       std::vector<Event> &events);
+/// A held order says what it waits for as it is now. Adds an event for each that waits for
+/// something else.
+Result<void> tellHeldOrders(Records &records, Transaction &transaction, std::vector<Event> &events);
+/// That a held order waits for something else: nobody did anything with it.
+inline const QString stillHeldKind = QStringLiteral("order_still_held");
 
 /// Every open order whose evidence names the instrument is decided anew.
 Result<void> refreshOrdersUsing(Records &records, Transaction &transaction,

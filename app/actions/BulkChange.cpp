@@ -346,11 +346,8 @@ Result<BulkReport> applyBulk(Records &records, const OfficeChange &change, const
     Carrying carrying(records, transaction, report, progress);
     LOOPWRIGHT_TRY(carrying.carryOut(plan.circuits));
     LOOPWRIGHT_TRY(changeOfficeItself(transaction, plan));
-    LOOPWRIGHT_ASSIGN(auto events, claimForHeldOrders(records, transaction));
-    QJsonArray freed;
-    for (const Event &event : events)
-        freed << event.order;
-    LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction, events));
+    std::vector<Event> events;
+    LOOPWRIGHT_ASSIGN(const auto freed, claimForHeldOrders(records, transaction, events));
     events.push_back(registerEvent(records, bulk::changed,
                                    {{"bulk", report.id},
                                     {"change", report.change.toJson()},
@@ -358,8 +355,8 @@ Result<BulkReport> applyBulk(Records &records, const OfficeChange &change, const
                                     {"orders", qint64(report.orders)},
                                     {"cannot", qint64(report.cannot.size())},
                                     {"office_too", report.officeToo},
-                                    {"events", carrying.events() + freed.size()},
-                                    {"freed", freed}}));
+                                    {"events", carrying.events() + qint64(events.size())},
+                                    {"freed", QJsonArray::fromStringList(freed)}}));
     LOOPWRIGHT_TRY(transaction.commit(events));
     return std::move(report);
 }

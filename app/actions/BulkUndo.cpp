@@ -94,7 +94,7 @@ public:
             [&](const Event &event) -> Result<void> {
                 // To ask for a decision, or for what one may not do, builds on nothing.
                 if (event.kind == u"refused" || event.kind == u"decided" ||
-                    takenBack.contains(bulk::idOf(event)))
+                    event.kind == stillHeldKind || takenBack.contains(bulk::idOf(event)))
                     return {};
                 m_orders.insert(event.order);
                 const bool concerned = circuits.contains(circuitOf(event));
@@ -308,8 +308,8 @@ Result<BulkDone> undoBulk(Records &records, const QString &id, const Progress &p
     LOOPWRIGHT_TRY(since.read(records.database(), bulk, orders));
     LOOPWRIGHT_TRY(since.refusals().answer("Nothing was taken back."));
     LOOPWRIGHT_TRY(TakingBack(records, transaction, bulk, progress).run(orders, since));
-    LOOPWRIGHT_ASSIGN(auto events, claimForHeldOrders(records, transaction));
-    LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction, events));
+    std::vector<Event> events;
+    LOOPWRIGHT_TRY(claimForHeldOrders(records, transaction, events));
     events.push_back(registerEvent(records, bulk::undone,
                                    {{"bulk", bulk.id},
                                     {"change", bulk.change.toJson()},

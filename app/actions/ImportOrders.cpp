@@ -78,12 +78,7 @@ public:
 
     Result<std::vector<Event>> finish(Transaction &transaction, ImportReport &report)
     {
-        std::vector<Event> events;
-        if (m_changed) {
-            LOOPWRIGHT_ASSIGN(events, m_held.release(m_records, transaction, report));
-        }
-        LOOPWRIGHT_TRY(refreshHeldOrders(m_records, transaction, events));
-        return events;
+        return m_held.release(m_records, transaction, report);
     }
 
 private:
@@ -111,7 +106,6 @@ private:
                               const std::optional<StoredOrder> &before, RowOutcome outcome)
     {
         LOOPWRIGHT_ASSIGN(const auto taken, takeOrder(m_records, transaction, order, before));
-        m_changed = m_changed || before;
         outcome.kind = taken.held ? RowOutcome::Held : RowOutcome::Accepted;
         const Findings identifiers = checkOrderIdentifiers(order);
         outcome.findings.insert(outcome.findings.end(), identifiers.begin(), identifiers.end());
@@ -135,7 +129,6 @@ private:
     QHash<QString, QString> m_officeVariant;
     QSet<QString> m_people;
     HeldRows m_held;
-    bool m_changed = false; ///< an order was changed: something may have been released
 };
 
 } // namespace

@@ -48,9 +48,10 @@ void count(ImportReport &report, RowOutcome::Kind kind)
 Result<std::vector<Event>> HeldRows::release(Records &records, Transaction &transaction,
                                              ImportReport &report) const
 {
-    LOOPWRIGHT_ASSIGN(auto events, claimForHeldOrders(records, transaction));
-    for (const Event &event : events)
-        if (const auto line = m_lines.constFind(event.order); line != m_lines.end())
+    std::vector<Event> events;
+    LOOPWRIGHT_ASSIGN(const auto freed, claimForHeldOrders(records, transaction, events));
+    for (const QString &order : freed)
+        if (const auto line = m_lines.constFind(order); line != m_lines.end())
             noLongerHeld(report, *line);
     return events;
 }

@@ -199,7 +199,7 @@ Result<JoinedOrder> openOrderOf(Records &records, const BundleFile &file, const 
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(entry.number));
     LOOPWRIGHT_TRY(refreshState(records, transaction, entry.number));
     if (changed)
-        LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction, events));
+        LOOPWRIGHT_TRY(tellHeldOrders(records, transaction, events));
     LOOPWRIGHT_TRY(refreshOrdersConcerned(records, transaction, stored.order, parts.facts, {}));
     events.push_back(orderEvent(records, stored.order, "opened",
                                 {{"bundle", file.id}, {"facts", parts.added.size()}}));

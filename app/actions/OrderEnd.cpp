@@ -32,9 +32,8 @@ Result<void> endOrder(Records &records, const StoredOrder &stored, OrderStatus s
 {
     LOOPWRIGHT_ASSIGN(const auto ended,
                       endWithin(records, stored, status, kind, detail, change, transaction));
-    LOOPWRIGHT_ASSIGN(auto events, claimForHeldOrders(records, transaction));
-    LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction, events));
-    events.insert(events.begin(), ended);
+    std::vector<Event> events{ended};
+    LOOPWRIGHT_TRY(claimForHeldOrders(records, transaction, events));
     return transaction.commit(events);
 }
 

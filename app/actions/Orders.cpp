@@ -94,9 +94,8 @@ Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool 
         !said.contains("retires") && !said.contains("also_named"))
         verdict->changes = taken.changes;
     verdict->findings.insert(verdict->findings.end(), taken.findings.begin(), taken.findings.end());
-    LOOPWRIGHT_ASSIGN(auto events, claimForHeldOrders(records, transaction));
-    LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction, events));
-    events.insert(events.begin(), taken.event);
+    std::vector<Event> events{taken.event};
+    LOOPWRIGHT_TRY(claimForHeldOrders(records, transaction, events));
     LOOPWRIGHT_TRY(transaction.commit(events));
     return verdict;
 }
@@ -162,9 +161,7 @@ Result<void> cancelOrders(Records &records, const QStringList &numbers, const QS
                 transaction));
         events.push_back(ended);
     }
-    LOOPWRIGHT_ASSIGN(const auto freed, claimForHeldOrders(records, transaction));
-    events.insert(events.end(), freed.begin(), freed.end());
-    LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction, events));
+    LOOPWRIGHT_TRY(claimForHeldOrders(records, transaction, events));
     return transaction.commit(events);
 }
 

@@ -97,11 +97,9 @@ Result<PlanReport> carryOut(Records &records, Transaction transaction,
     if (report.changed.empty())
         return report;
     std::vector<Event> events = planning.events();
-    LOOPWRIGHT_ASSIGN(const auto freed, claimForHeldOrders(records, transaction));
-    for (const Event &event : freed)
-        report.held.removeAll(event.order);
-    events.insert(events.end(), freed.begin(), freed.end());
-    LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction, events));
+    LOOPWRIGHT_ASSIGN(const auto freed, claimForHeldOrders(records, transaction, events));
+    for (const QString &order : freed)
+        report.held.removeAll(order);
     LOOPWRIGHT_TRY(transaction.commit(events));
     return report;
 }

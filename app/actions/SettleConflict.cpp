@@ -73,7 +73,8 @@ public:
             noteOtherName();
         LOOPWRIGHT_TRY(ConflictStore::settle(m_transaction, m_conflict.id, m_settlement));
         LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, m_conflict.order, m_pending));
-        LOOPWRIGHT_TRY(refreshHeldOrders(m_records, m_transaction, m_events));
+        if (!m_events.empty()) // the order has other values
+            LOOPWRIGHT_TRY(claimForHeldOrders(m_records, m_transaction, m_events));
         LOOPWRIGHT_ASSIGN(const auto stored,
                           OrderStore(m_transaction.database()).get(m_conflict.order));
         LOOPWRIGHT_TRY(refreshOrdersOfHazards(m_records, m_transaction, stored.order));

@@ -5,6 +5,7 @@
 
 #include "app/actions/Audit.h"
 #include "app/actions/Board.h"
+#include "app/actions/BoardRefresh.h"
 #include "app/actions/CertificateSet.h"
 #include "app/actions/Circuits.h"
 #include "app/actions/History.h"
@@ -13,6 +14,8 @@
 #include "app/actions/Troubles.h"
 #include "app/actions/VerifyCertificate.h"
 #include "db/AssignmentStore.h"
+#include "db/BoardStore.h"
+#include "db/EventStore.h"
 #include "db/OrderStore.h"
 #include "db/SqliteConnection.h"
 #include "tests/support/Records.h"
@@ -20,6 +23,8 @@
 
 #include <QTemporaryDir>
 #include <QTest>
+
+#include <algorithm>
 
 using namespace loopwright;
 using namespace loopwright::jobs;
@@ -134,6 +139,22 @@ class BulkChangeTest : public QObject
     void take(const OrderFields &fields, bool update = false)
     {
         QVERIFY_RESULT(putOrder(*m_records, fields, update));
+    }
+    void takeInSouth(OrderFields fields)
+    {
+        QVERIFY(importOffices(*m_records, "office,name,protocol_variant\nSOUTH,South Street,ni2\n",
+                              {"o.csv"}));
+        fields["office"] = "SOUTH";
+        take(fields);
+    }
+    QString reason(const QString &number)
+    {
+        return BoardStore(m_records->database()).columnsOf(number)->value("reason");
+    }
+    int stillHeld(const QString &number)
+    {
+        const auto events = EventStore(m_records->database()).ofOrder(number);
+        return int(std::ranges::count(*events, stillHeldKind, &Event::kind));
     }
     /// All that A-0999 needs, by K7.
     void recordOther()
@@ -331,11 +352,7 @@ private slots:
     void anOrderElsewhereThatWaitsForANumber()
     {
         m_records->actAs("S1");
-        QVERIFY(importOffices(*m_records, "office,name,protocol_variant\nSOUTH,South Street,ni2\n",
-                              {"o.csv"}));
-        OrderFields wants = otherBriFields("A-3001", "C-31", "31", "217-555-0143", "217-555-0132");
-        wants["office"] = "SOUTH";
-        take(wants);
+        takeInSouth(otherBriFields("A-3001", "C-31", "31", "217-555-0143", "217-555-0132"));
         QVERIFY(OrderStore(m_records->database()).get("A-3001")->held);
         const QStringList before = derived();
         apply(split);
@@ -349,6 +366,35 @@ private slots:
         QVERIFY2(refused.error().message.contains("Circuit C-77: 217-555-0143 is held by circuit "
                                                   "C-31 now."),
                  qPrintable(refused.error().message));
+        isWhole();
+    }
+
+    /// It waited for a number that the change frees, and for one that it does not.
+    void anOrderElsewhereThatGoesOnWaiting()
+    {
+        takeInSouth(otherBriFields("A-3002", "C-32", "32", "309-555-0131", "309-555-0132"));
+        takeInSouth(otherBriFields("A-3001", "C-31", "31", "217-555-0143", "309-555-0132"));
+        QVERIFY2(reason("A-3001").contains("C-77") && reason("A-3001").contains("C-32"),
+                 qPrintable(reason("A-3001")));
+        const QStringList before = derived();
+        apply(split);
+        QVERIFY(OrderStore(m_records->database()).get("A-3001")->held);
+        QVERIFY2(!reason("A-3001").contains("C-77") && reason("A-3001").contains("C-32"),
+                 qPrintable(reason("A-3001")));
+        QCOMPARE(stillHeld("A-3001"), 1);
+        undone(before);
+        QCOMPARE(stillHeld("A-3001"), 2);
+    }
+    /// That it waits for something more by now is nobody's work on it.
+    void heldOrdersThatWaitForMoreSinceHinderNothing()
+    {
+        take(otherBriFields("A-3001", "C-31", "31", "217-555-0143", "309-555-0132"));
+        apply(split);
+        takeInSouth(otherBriFields("A-3002", "C-32", "32", "309-555-0131", "309-555-0132"));
+        QCOMPARE(stillHeld("A-3001"), 1);
+        QVERIFY2(reason("A-3001").contains("C-32"), qPrintable(reason("A-3001")));
+        QVERIFY_RESULT(undoBulk(*m_records));
+        QCOMPARE(order("A-3001").terminals[0].dn, "217-555-0143");
         isWhole();
     }
 

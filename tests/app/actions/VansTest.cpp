@@ -883,6 +883,10 @@ private slots:
         join(office(), other, "van-8");
         van().open(take(office(), {"A-1001"}));
         other.open(take(office(), {"A-1001"}, "van-8", true));
+        good(putOrder(*office().records,
+                      otherBriFields("A-3001", "C-31", "17-204", "217-555-0181", "217-555-0182"),
+                      false));
+        QVERIFY(office().show("A-3001").held);
         const auto change = [](Site &site, const QString &to, int from) {
             site.records->actAs("D4");
             good(changePlans(*site.records, {{"A-1001", {{"pair", to}}}}));
@@ -913,6 +917,7 @@ private slots:
                 settle(each, each.stations.front() == side ? side : QString("office"));
         }
         QCOMPARE(office().show().order.pair, pair);
+        QCOMPARE(office().show("A-3001").held, side.isEmpty()); // until its pair is given up
         QCOMPARE(office().outcome() == OrderOutcome::Accepted, !side.isEmpty());
         QVERIFY(good(auditDerived(*office().records)).empty());
         if (side.isEmpty())
