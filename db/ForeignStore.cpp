@@ -123,7 +123,7 @@ Result<void> ForeignStore::add(Transaction &transaction, const FactOrigin &origi
         .bind("station", origin.station)
         .bind("pair", origin.pair)
         .bind("ahead", origin.ahead);
-    LOOPWRIGHT_TRY(add.insert());
+    LOOPWRIGHT_TRY(add.run());
     return {};
 }
 

@@ -33,6 +33,7 @@ public:
     Result<void> check(const std::function<void(const HistoryFault &)> &report) const;
 
     static Result<void> add(Transaction &transaction, const ForeignEvent &event);
+    /// Nothing if the station tells it already.
     static Result<void> add(Transaction &transaction, const FactOrigin &origin);
 
 private:

@@ -144,7 +144,8 @@ Result<std::vector<ToldOrder>> StationStore::told(const QString &order) const
     statement.bind("order_number", order);
     return rows(statement, [](const Statement &row) {
         return ToldOrder{row.text("station"), textsIn(row.json("base")),
-                         textsIn(row.json("content")), row.boolean("evidence")};
+                         textsIn(row.json("content")), row.boolean("evidence"),
+                         row.text("known").split(u' ', Qt::SkipEmptyParts)};
     });
 }
 
@@ -156,7 +157,8 @@ Result<void> StationStore::tell(Transaction &transaction, const QString &order,
         .bind("station", told.station)
         .bindJson("base", objectOf(told.base))
         .bindJson("content", objectOf(told.now))
-        .bind("evidence", told.evidence);
+        .bind("evidence", told.evidence)
+        .bind("known", told.known.join(u' '));
     LOOPWRIGHT_TRY(tell.run());
     return {};
 }

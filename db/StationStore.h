@@ -48,6 +48,7 @@ struct ToldOrder
     OrderFields base;      ///< as the station took it along, or as the office has it by itself
     OrderFields now;       ///< as the station told it last; of the office what came of all
     bool evidence = false; ///< it brought some
+    QStringList known;     ///< ids of the facts that it told, or had from others
 };
 
 class StationStore

@@ -88,7 +88,7 @@ Result<void> setAsideIn(const Database &database, const QString &order,
     });
     const QHash<QString, QString> told = toldUnder(conflicts);
     for (const Fact &fact : facts)
-        if (fact.as<SafetyFact>() && told.contains(fact.id))
+        if (told.contains(fact.id))
             input.toldUnder.insert(fact.id, told.value(fact.id));
     return {};
 }

@@ -3,7 +3,7 @@
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/JoinFacts.h"
 #include "app/actions/OrderIntake.h"
-#include "core/acceptance/Proof.h"
+#include "app/actions/WorkedApart.h"
 #include "core/certificate/CertificateNumber.h"
 #include "db/AssignmentStore.h"
 #include "db/CertificateStore.h"
@@ -42,7 +42,7 @@ private:
     Result<QString> whoseValue(const std::vector<Conflict> &held) const;
     Result<void> certificates();
     Result<void> certificatesTwice();
-    Result<bool> othersWorkedUnseen() const;
+    Result<QSet<QString>> factsBefore() const;
     Result<QString> add(ConflictCode code, const QString &station, const QJsonObject &content = {})
     {
         LOOPWRIGHT_ASSIGN(const auto drawn, drawConflict(m_records, m_transaction, m_entry.number,
@@ -187,33 +187,6 @@ Result<void> ConflictDrawing::valueInUse()
     return {};
 }
 
-/// Somebody else worked on the order, and this van did not know of it. Contents of one id are one
-/// piece of work.
-Result<bool> ConflictDrawing::othersWorkedUnseen() const
-{
-    if (std::ranges::none_of(m_parts.facts, isEvidence))
-        return false;
-    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database()).ofOrder(m_entry.number));
-    const auto told = toldUnder(conflicts);
-    const auto workOf = [&told](const QString &fact) { return told.value(fact, fact); };
-    QSet<QString> known;
-    for (const QString &fact : m_entry.seen)
-        known.insert(workOf(fact));
-    for (const Fact &fact : m_drawing.facts)
-        known.insert(fact.id);
-    LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database()).tellersOf(m_entry.number));
-    for (const FactOrigin &teller : tellers)
-        if (teller.station == m_tag)
-            known.insert(workOf(teller.fact));
-    for (const StationConflict &each : conflicts)
-        if (each.code == ConflictCode::FactDiffers && each.tellers().contains(m_tag))
-            known.insert(each.content.value("fact").toString());
-    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database()).ofOrder(m_entry.number));
-    return std::ranges::any_of(facts, [&](const Fact &fact) {
-        return isEvidence(fact) && !known.contains(workOf(fact.id));
-    });
-}
-
 Result<void> ConflictDrawing::certificates()
 {
     if (m_parts.certificates.isEmpty())
@@ -256,6 +229,18 @@ Result<void> ConflictDrawing::certificatesTwice()
     return {};
 }
 
+Result<QSet<QString>> ConflictDrawing::factsBefore() const
+{
+    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database()).ofOrder(m_entry.number));
+    QSet<QString> ids;
+    for (const Fact &fact : facts)
+        if (isEvidence(fact))
+            ids.insert(fact.id);
+    for (const QString &added : std::as_const(m_parts.added))
+        ids.remove(added);
+    return ids;
+}
+
 Result<void> ConflictDrawing::run()
 {
     LOOPWRIGHT_ASSIGN(m_now, OrderStore(database()).get(m_entry.number));
@@ -263,11 +248,12 @@ Result<void> ConflictDrawing::run()
     if (m_drawing.before && m_drawing.before->status != OrderStatus::Open &&
         !m_parts.added.isEmpty())
         LOOPWRIGHT_TRY(add(ConflictCode::OrderClosed, m_tag));
-    LOOPWRIGHT_ASSIGN(const bool others, othersWorkedUnseen());
-    if (others)
-        LOOPWRIGHT_TRY(add(ConflictCode::TwoStations, {}));
     LOOPWRIGHT_TRY(valueInUse());
+    LOOPWRIGHT_ASSIGN(const auto before, factsBefore());
     LOOPWRIGHT_TRY(joinFacts(m_records, m_transaction, m_drawing, m_parts));
+    LOOPWRIGHT_ASSIGN(const bool apart, workedApart(database(), m_drawing, before));
+    if (apart)
+        LOOPWRIGHT_TRY(add(ConflictCode::TwoStations, {}));
     if (m_parts.ahead)
         LOOPWRIGHT_TRY(add(ConflictCode::ClockAhead, m_tag));
     LOOPWRIGHT_TRY(certificates());
@@ -281,11 +267,6 @@ Result<void> ConflictDrawing::run()
 }
 
 } // namespace
-
-bool isEvidence(const Fact &fact)
-{
-    return provenBy(fact) != Proves::Nothing;
-}
 
 Result<void> drawConflicts(Records &records, Transaction &transaction, const Drawing &drawing,
                            AddedParts &parts)

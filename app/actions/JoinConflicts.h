@@ -11,6 +11,4 @@ namespace loopwright {
 Result<void> drawConflicts(Records &records, Transaction &transaction, const Drawing &drawing,
                            AddedParts &parts);
 
-bool isEvidence(const Fact &fact);
-
 } // namespace loopwright

@@ -1,5 +1,6 @@
 #include "app/actions/JoinFacts.h"
 
+#include "app/actions/ToldContents.h"
 #include "core/base/Json.h"
 #include "db/ConflictStore.h"
 #include "db/FactStore.h"
@@ -86,7 +87,7 @@ public:
         for (std::size_t i = 0; i < m_facts.size(); ++i)
             if (!added.contains(m_facts[i].id))
                 LOOPWRIGHT_TRY(tell(m_facts[i], m_entry.facts[i]));
-        return {};
+        return followSettled();
     }
 
 private:
@@ -97,10 +98,11 @@ private:
         return drawConflict(m_records, m_transaction, order, ConflictCode::FactDiffers, {},
                             {{"fact", fact}, {"told", told}});
     }
-    Result<void> drawHere(const QString &fact, const QJsonObject &told,
-                          const std::optional<StationConflict> &before);
+    Result<StationConflict> drawHere(const QString &fact, const QJsonObject &told,
+                                     const std::optional<StationConflict> &before);
     Result<void> drawElsewhere(const Fact &stored);
-    Result<void> takeContents(const QJsonObject &told, const Fact &stored);
+    Result<void> takeContents(const StationConflict &conflict, const Fact &stored);
+    Result<void> followSettled();
     bool isAhead(const Fact &fact) const { return fact.at.isAheadOf(m_records.now()); }
     const Database &database() const { return m_transaction.database(); }
 
@@ -145,23 +147,26 @@ Result<void> FactJoining::tell(const Fact &fact, const BundledFact &bundled)
         before && before->settled && std::ranges::any_of(told, [&](const QJsonValue &each) {
             return each["content"].toString().toUtf8() == bundled.content;
         });
-    if (decided)
-        return {};
     told.insert(m_tag, toldAs(bundled.content, bundled.pair));
-    LOOPWRIGHT_TRY(drawHere(fact.id, told, before));
+    if (decided) {
+        StationConflict more = *before;
+        more.content.insert("told", told);
+        return takeContents(more, *stored);
+    }
+    LOOPWRIGHT_ASSIGN(const auto drawn, drawHere(fact.id, told, before));
     if (isElsewhere)
         LOOPWRIGHT_TRY(drawElsewhere(*stored));
-    return takeContents(told, *stored);
+    return takeContents(drawn, *stored);
 }
 
-Result<void> FactJoining::drawHere(const QString &fact, const QJsonObject &told,
-                                   const std::optional<StationConflict> &before)
+Result<StationConflict> FactJoining::drawHere(const QString &fact, const QJsonObject &told,
+                                              const std::optional<StationConflict> &before)
 {
     LOOPWRIGHT_ASSIGN(const auto drawn, draw(m_entry.number, fact, told));
     if (before)
         LOOPWRIGHT_TRY(ConflictStore::withdraw(m_transaction, before->id));
     m_here.differing.insert(fact, drawn);
-    return {};
+    return drawn;
 }
 
 /// One id in two orders: which of them has it hangs on who came first, so it counts in neither
@@ -183,26 +188,33 @@ Result<void> FactJoining::drawElsewhere(const Fact &stored)
 }
 
 /// Under an id of its own each that does not stand under the one that it was told with, as far as
-/// it must be seen now: a safety card, and what is of another order.
-Result<void> FactJoining::takeContents(const QJsonObject &told, const Fact &stored)
+/// it must be seen now: a safety card, and what is of another order. One that is there already is
+/// told by one station more.
+Result<void> FactJoining::takeContents(const StationConflict &conflict, const Fact &stored)
 {
     const QByteArray here = canonicalJson(stored.toJson());
-    for (auto side = told.begin(); side != told.end(); ++side) {
-        const QJsonObject saying = side.value().toObject();
-        const QByteArray content = saying.value("content").toString().toUtf8();
-        if (content == here)
+    const QStringList sides = conflict.tellers();
+    for (const QString &side : sides) {
+        const QByteArray content = conflict.toldBy(side);
+        LOOPWRIGHT_ASSIGN(const auto known, FactStore(database()).find(idOfToldContent(content)));
+        const bool isSeenNow = stored.as<SafetyFact>() || conflict.order != stored.order;
+        if (!known && (content == here || !isSeenNow))
             continue;
-        LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(content, "content"));
-        LOOPWRIGHT_ASSIGN(auto fact, Fact::fromJson(object, "content"));
-        fact.id = idOfToldContent(content);
-        LOOPWRIGHT_ASSIGN(const auto known, FactStore(database()).find(fact.id));
-        if (known || (!fact.as<SafetyFact>() && fact.order == stored.order))
+        LOOPWRIGHT_ASSIGN(auto added, addToldContent(m_transaction, conflict, side));
+        if (added)
+            m_parts.facts.push_back(std::move(*added));
+    }
+    return {};
+}
+
+/// What was settled for before may be struck out now.
+Result<void> FactJoining::followSettled()
+{
+    for (const StationConflict &conflict : std::as_const(m_here.differing)) {
+        if (!conflict.settled)
             continue;
-        LOOPWRIGHT_TRY(FactStore::add(m_transaction, fact));
-        LOOPWRIGHT_TRY(ForeignStore::add(
-            m_transaction,
-            FactOrigin{fact.id, side.key(), {}, saying.value("pair").toString(), isAhead(fact)}));
-        m_parts.facts.push_back(fact);
+        LOOPWRIGHT_ASSIGN(const auto added, takeSettled(m_transaction, conflict));
+        m_parts.facts.insert(m_parts.facts.end(), added.begin(), added.end());
     }
     return {};
 }

@@ -85,8 +85,11 @@ Result<void> checkSeals(const std::vector<Event> &known, const Joining &joining)
         return refused("broken_chain",
                        QString("No event of the van tells of a %1 that it brings.").arg(row));
     };
-    for (const BundledFact &fact : joining.entry.facts)
+    for (const BundledFact &fact : joining.entry.facts) {
         LOOPWRIGHT_TRY(check("fact", fact.content));
+        if (fact.station != joining.van.tag)
+            return refused("broken_chain", "It brings a fact as the work of another station.");
+    }
     for (const BundledDecision &decision : joining.entry.decisions) {
         LOOPWRIGHT_TRY(check("decision", decision.result));
         LOOPWRIGHT_TRY(check("decision_input", decision.input));
@@ -218,8 +221,7 @@ Result<JoinedOrder> OrderJoining::run()
             m_joined.alreadyThere << fact.id;
         return m_joined;
     }
-    LOOPWRIGHT_ASSIGN(auto values, joinValues(m_records, m_transaction, m_joining,
-                                              std::ranges::any_of(m_facts, isEvidence)));
+    LOOPWRIGHT_ASSIGN(auto values, joinValues(m_records, m_transaction, m_joining, m_facts));
     LOOPWRIGHT_ASSIGN(auto parts, addParts(m_records, m_transaction, m_entry, m_facts,
                                            m_joining.van.tag, m_joining.place));
     m_joined.added = parts.added;
@@ -239,8 +241,10 @@ Result<JoinedOrder> OrderJoining::run()
                        {"events", last.sequence},
                        {"head", last.digest},
                        {"facts", parts.added.size()}};
+    const QStringList afterEnd =
+        stored.status != OrderStatus::Open ? idsOf(parts.facts) : QStringList();
     if (stored.status != OrderStatus::Open)
-        detail.insert("after_end", QJsonArray::fromStringList(parts.added));
+        detail.insert("after_end", QJsonArray::fromStringList(afterEnd));
     if (!values.events.empty())
         LOOPWRIGHT_TRY(tellHeldOrders(m_records, m_transaction, values.events));
     values.events.push_back(orderEvent(m_records, stored.order, joinedKind, detail));
@@ -252,9 +256,7 @@ Result<JoinedOrder> OrderJoining::run()
         LOOPWRIGHT_TRY(refreshOrdersOfHazards(m_records, m_transaction, other.order));
         values.events.push_back(noticed(m_records, other.order, conflicts, m_joining.bundle));
     }
-    LOOPWRIGHT_TRY(refreshState(
-        m_records, m_transaction, m_entry.number,
-        {.afterEnd = stored.status != OrderStatus::Open ? parts.added : QStringList()}));
+    LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, m_entry.number, {.afterEnd = afterEnd}));
     LOOPWRIGHT_TRY(refreshOrdersOnVisits(m_records, m_transaction, stored.order, parts.facts));
     LOOPWRIGHT_TRY(refreshOrdersOfHazards(m_records, m_transaction, stored.order));
     LOOPWRIGHT_TRY(m_transaction.commit(values.events));

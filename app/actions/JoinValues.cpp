@@ -2,6 +2,7 @@
 
 #include "app/actions/BundleOrders.h"
 #include "app/actions/OrderIntake.h"
+#include "app/actions/WorkedApart.h"
 #include "core/acceptance/StationConflict.h"
 #include "core/order/MergedFields.h"
 
@@ -19,12 +20,13 @@ tl::unexpected<Error> noJoin(const char *code, const QString &why)
 class ValueJoining
 {
 public:
-    ValueJoining(Records &records, Transaction &transaction, const Joining &joining, bool evidence)
+    ValueJoining(Records &records, Transaction &transaction, const Joining &joining,
+                 const std::vector<Fact> &facts)
         : m_records(records)
         , m_transaction(transaction)
         , m_joining(joining)
         , m_entry(joining.entry)
-        , m_evidence(evidence)
+        , m_facts(facts)
     {
     }
 
@@ -43,7 +45,7 @@ private:
     Transaction &m_transaction;
     const Joining &m_joining;
     const BundledOrder &m_entry;
-    bool m_evidence;
+    const std::vector<Fact> &m_facts; ///< all that it brings
     JoinedValues m_joined;
 };
 
@@ -92,15 +94,23 @@ Result<bool> ValueJoining::apply(const OrderFields &fields)
 
 Result<void> ValueJoining::noteTold(const OrderFields &base, const OrderFields &now)
 {
-    return StationStore::tell(m_transaction, m_entry.number,
-                              {m_joining.van.tag, base, now, m_evidence});
+    LOOPWRIGHT_ASSIGN(const auto told, StationStore(database()).told(m_entry.number));
+    const auto before = std::ranges::find(told, m_joining.van.tag, &ToldOrder::station);
+    QStringList known = m_entry.seen + idsOf(m_facts);
+    if (before != told.end())
+        known << before->known;
+    known.removeDuplicates();
+    known.sort();
+    return StationStore::tell(
+        m_transaction, m_entry.number,
+        {m_joining.van.tag, base, now, std::ranges::any_of(m_facts, isEvidence), known});
 }
 
 Result<void> ValueJoining::noteOffice(const OrderFields &own)
 {
     LOOPWRIGHT_ASSIGN(const auto now, OrderStore(database()).get(m_entry.number));
     return StationStore::tell(m_transaction, m_entry.number,
-                              {officeSide, own, now.order.fields(), false});
+                              {officeSide, own, now.order.fields(), false, {}});
 }
 
 /// What the office says by itself: the order as it stands, but for what came of stations alone.
@@ -159,9 +169,9 @@ Result<JoinedValues> ValueJoining::run()
 } // namespace
 
 Result<JoinedValues> joinValues(Records &records, Transaction &transaction, const Joining &joining,
-                                bool evidence)
+                                const std::vector<Fact> &facts)
 {
-    return ValueJoining(records, transaction, joining, evidence).run();
+    return ValueJoining(records, transaction, joining, facts).run();
 }
 
 } // namespace loopwright

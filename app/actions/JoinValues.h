@@ -14,9 +14,9 @@ struct JoinedValues
     std::optional<StoredOrder> before; ///< the order as it was here
     std::vector<Event> events;
 };
-/// Refused with the code in the place: "unknown_order", "number_in_use". `evidence`: the station
-/// brings some.
+/// Refused with the code in the place: "unknown_order", "number_in_use". `facts`: all that it
+/// brings.
 Result<JoinedValues> joinValues(Records &records, Transaction &transaction, const Joining &joining,
-                                bool evidence);
+                                const std::vector<Fact> &facts);
 
 } // namespace loopwright

@@ -5,13 +5,12 @@
 #include "app/actions/Events.h"
 #include "app/actions/OrderIntake.h"
 #include "app/actions/StationConflicts.h"
+#include "app/actions/ToldContents.h"
 #include "db/AssignmentStore.h"
 #include "db/ConflictStore.h"
+#include "db/EventStore.h"
 #include "db/FactStore.h"
-#include "db/ForeignStore.h"
 #include "db/StationStore.h"
-
-#include <QUuid>
 
 #include <algorithm>
 
@@ -68,7 +67,7 @@ public:
         if (m_settlement.side != officeSide && m_settlement.side != bothSides)
             LOOPWRIGHT_TRY(forStation());
         else if (m_conflict.code == ConflictCode::FactDiffers)
-            LOOPWRIGHT_TRY(takeOfficesBack());
+            LOOPWRIGHT_TRY(takeContent());
         if (m_settlement.side == bothSides && m_conflict.code == ConflictCode::OrderChanged)
             noteOtherName();
         LOOPWRIGHT_TRY(ConflictStore::settle(m_transaction, m_conflict.id, m_settlement));
@@ -85,10 +84,9 @@ public:
 private:
     Result<void> forStation();
     Result<void> takeValuesBack();
-    Result<void> takeFactOfSide();
-    Result<void> takeOfficesBack();
-    Result<bool> standsHere(const QString &id) const;
-    Result<void> strikeOut(const QString &id);
+    Result<void> takeContent();
+    Result<bool> countedAtEnd() const;
+    Result<void> strikeOut();
     void noteOtherName();
 
     Records &m_records;
@@ -107,7 +105,7 @@ Result<void> Settling::forStation()
     case ConflictCode::OrderChanged:
         return takeValuesBack();
     case ConflictCode::FactDiffers:
-        return takeFactOfSide();
+        return takeContent();
     case ConflictCode::ValueInUse: {
         LOOPWRIGHT_ASSIGN(const auto held,
                           AssignmentStore(m_transaction.database()).conflictsOf(m_stored.order));
@@ -160,59 +158,63 @@ Result<void> Settling::takeValuesBack()
     return {};
 }
 
-/// What stands under the id is struck out, even if it is the same, and what the station told is
-/// recorded under an id made of it: so it does not matter which content came first.
-Result<void> Settling::takeFactOfSide()
+/// Where a station is settled for, what stands under the id is struck out, even if it is the same:
+/// so it does not matter which content came first.
+Result<void> Settling::takeContent()
 {
-    LOOPWRIGHT_ASSIGN(auto fact, factAsTold(m_conflict, m_settlement.side));
-    LOOPWRIGHT_TRY(strikeOut(fact.id));
-    fact.id = idOfToldContent(m_conflict.toldBy(m_settlement.side));
-    m_detail.insert("fact", fact.id);
-    LOOPWRIGHT_ASSIGN(const auto known, FactStore(m_transaction.database()).find(fact.id));
-    if (known) // a safety card, or settled so before
-        return {};
-    LOOPWRIGHT_TRY(FactStore::add(m_transaction, fact));
-    if (m_settlement.side == officeSide)
-        return {};
-    const QString pair = m_conflict.content.value("told")[m_settlement.side]["pair"].toString();
-    return ForeignStore::add(
-        m_transaction,
-        FactOrigin{fact.id, m_settlement.side, {}, pair, fact.at.isAheadOf(m_conflict.since)});
+    if (m_settlement.side != officeSide)
+        LOOPWRIGHT_TRY(strikeOut());
+    LOOPWRIGHT_ASSIGN(const bool counted, countedAtEnd());
+    StationConflict settled = m_conflict;
+    settled.settled = m_settlement;
+    LOOPWRIGHT_ASSIGN(const auto added, takeSettled(m_transaction, settled));
+    if (m_settlement.side != officeSide || !added.empty())
+        m_detail.insert("fact", idOfToldContent(m_conflict.toldBy(m_settlement.side)));
+    if (m_stored.status != OrderStatus::Open && !counted) {
+        m_pending.afterEnd = idsOf(added);
+        m_detail.insert("after_end", QJsonArray::fromStringList(m_pending.afterEnd));
+    }
+    return {};
 }
 
-/// What the office recorded counts under its own id; where that was struck out, as somebody settled
-/// it otherwise before a further content came, under one made of it.
-Result<void> Settling::takeOfficesBack()
+/// When the order ended what is settled for stood under the id, and nobody told otherwise.
+Result<bool> Settling::countedAtEnd() const
 {
-    LOOPWRIGHT_ASSIGN(const bool stands, standsHere(m_conflict.content.value("fact").toString()));
-    return stands ? Result<void>() : takeFactOfSide();
+    const Database &database = m_transaction.database();
+    const QString told = m_conflict.content.value("fact").toString();
+    LOOPWRIGHT_ASSIGN(const auto stored, FactStore(database).find(told));
+    if (!stored || stored->order != m_conflict.order ||
+        canonicalJson(stored->toJson()) != m_conflict.toldBy(m_settlement.side))
+        return false;
+    LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(m_conflict.order));
+    Moment end;
+    for (const Event &event : events) {
+        if (event.detail.value("after_end").toArray().contains(told))
+            return false;
+        if (event.kind == u"order_completed" || event.kind == u"order_cancelled")
+            end = event.at;
+    }
+    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(m_conflict.order));
+    return std::ranges::none_of(conflicts, [&](const StationConflict &each) {
+        return each.code == ConflictCode::FactDiffers && each.content.value("fact") == told &&
+               each.since <= end;
+    });
 }
 
-/// Recorded in this order, and not struck out.
-Result<bool> Settling::standsHere(const QString &id) const
+Result<void> Settling::strikeOut()
 {
+    const QString told = m_conflict.content.value("fact").toString();
     LOOPWRIGHT_ASSIGN(const auto facts,
                       FactStore(m_transaction.database()).ofOrder(m_conflict.order));
-    const bool isVoid = std::ranges::any_of(facts, [&id](const Fact &each) {
-        return each.as<VoidFact>() && each.as<VoidFact>()->fact == id;
+    const bool isVoid = std::ranges::any_of(facts, [&told](const Fact &each) {
+        return each.as<VoidFact>() && each.as<VoidFact>()->fact == told;
     });
-    return !isVoid && std::ranges::find(facts, id, &Fact::id) != facts.end();
-}
-
-Result<void> Settling::strikeOut(const QString &id)
-{
-    LOOPWRIGHT_ASSIGN(const bool stands, standsHere(id));
-    if (!stands)
+    if (isVoid || std::ranges::find(facts, told, &Fact::id) == facts.end())
         return {};
-    const QString ownId = QUuid::createUuid().toString(QUuid::WithoutBraces);
-    LOOPWRIGHT_TRY(
-        FactStore::add(m_transaction, {ownId,
-                                       m_records.now(),
-                                       m_conflict.order,
-                                       {},
-                                       {},
-                                       {},
-                                       VoidFact{id, m_settlement.because, m_settlement.by}}));
+    const VoidFact voiding{told, m_settlement.because, m_settlement.by};
+    LOOPWRIGHT_TRY(FactStore::add(
+        m_transaction,
+        {idOfStrikeOut(m_conflict), m_records.now(), m_conflict.order, {}, {}, {}, voiding}));
     return {};
 }
 

@@ -99,7 +99,7 @@ Result<std::vector<Event>> carryOut(Records &records, Transaction &transaction,
         if (!toldBefore.empty()) {
             const OrderFields now = stored.order.fields();
             LOOPWRIGHT_TRY(
-                StationStore::tell(transaction, entry.number, {officeSide, now, now, false}));
+                StationStore::tell(transaction, entry.number, {officeSide, now, now, false, {}}));
         }
         LOOPWRIGHT_TRY(refreshState(records, transaction, entry.number));
         events.push_back(orderEvent(records, stored.order, takenAlongKind,

@@ -63,7 +63,7 @@ struct DecisionInput
     QStringList bySupervisor;        ///< ids of the closings that a registered supervisor recorded
     /// That stations disagree about; safety cards of other orders too, as far as they are here.
     std::vector<SetAside> setAside;
-    /// By id of a safety card that is one of several contents of one id: that id.
+    /// By id of a fact that is one of several contents of one id: that id.
     QMap<QString, QString> toldUnder;
     /// By id of a fact that names no pair and came from another station: the pair of the order
     /// there.

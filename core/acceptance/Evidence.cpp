@@ -245,7 +245,9 @@ void Evidence::discountWithoutCard()
 
 QString Evidence::instrumentOf(const Fact &fact) const
 {
-    return fact.instrument.isEmpty() ? m_madeWith.value(fact.id) : fact.instrument;
+    if (!fact.instrument.isEmpty())
+        return fact.instrument;
+    return m_madeWith.value(fact.id, m_madeWith.value(m_input.toldUnder.value(fact.id)));
 }
 
 bool Evidence::selfTestFailed(const Fact &fact) const

@@ -159,6 +159,14 @@ void ExceptionFact::write(QJsonObject &object) const
     object.insert("known", QJsonArray::fromStringList(known));
 }
 
+QStringList idsOf(const std::vector<Fact> &facts)
+{
+    QStringList ids;
+    for (const Fact &fact : facts)
+        ids << fact.id;
+    return ids;
+}
+
 QJsonObject Fact::toJson() const
 {
     QJsonObject object{{"id", id}, {"kind", toText(kind())}, {"at", at.text()}, {"order", order}};

@@ -116,6 +116,8 @@ struct Fact
     static Result<Fact> fromJson(const QJsonObject &object, const QString &place);
 };
 
+QStringList idsOf(const std::vector<Fact> &facts);
+
 /// A job record: the facts of one order as a file delivers them.
 struct JobRecord
 {

@@ -55,6 +55,13 @@ private:
     QMultiHash<QString, const FactOrigin *> m_of;
 };
 
+/// The same one wherever it is made.
+QString idOf(const QByteArray &name)
+{
+    static const QUuid space("{3c0e2f36-6f1c-5a0e-9d52-4f6ad0a5b7c1}");
+    return QUuid::createUuidV5(space, name).toString(QUuid::WithoutBraces);
+}
+
 QString idOfSide(const StationConflict &conflict, const QString &side)
 {
     return idOfToldContent(conflict.toldBy(side));
@@ -156,8 +163,19 @@ QStringList StationConflict::tellers() const
 
 QString idOfToldContent(const QByteArray &content)
 {
-    static const QUuid space("{3c0e2f36-6f1c-5a0e-9d52-4f6ad0a5b7c1}");
-    return QUuid::createUuidV5(space, content).toString(QUuid::WithoutBraces);
+    return idOf(content);
+}
+
+QString idOfStrikeOut(const StationConflict &conflict)
+{
+    return idOf(QString("%1 in %2 is settled")
+                    .arg(conflict.content.value("fact").toString(), conflict.order)
+                    .toUtf8());
+}
+
+QString idOfFollowing(const QString &voided, const QString &content)
+{
+    return idOf((voided + " of " + content).toUtf8());
 }
 
 QHash<QString, QString> toldUnder(const std::vector<StationConflict> &conflicts)

@@ -78,6 +78,10 @@ struct StationConflict
 /// The id under which a content of FactDiffers counts if somebody settles it so: the same one
 /// wherever that is done, and whoever came first.
 QString idOfToldContent(const QByteArray &content);
+/// Of the void by which what stands under the id of FactDiffers is struck out as it is settled.
+QString idOfStrikeOut(const StationConflict &conflict);
+/// Of the void of such a content that says what `voided` says of the id under which it was told.
+QString idOfFollowing(const QString &voided, const QString &content);
 /// By each such id of the conflicts that stand: the id under which it was told.
 QHash<QString, QString> toldUnder(const std::vector<StationConflict> &conflicts);
 

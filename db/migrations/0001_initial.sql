@@ -428,6 +428,7 @@ CREATE TABLE told_order (
     base TEXT NOT NULL CHECK (json_valid(base)),
     content TEXT NOT NULL CHECK (json_valid(content)),
     evidence INTEGER NOT NULL CHECK (evidence IN (0, 1)), -- it brought some
+    known TEXT NOT NULL, -- ids of the facts that it told, or had from others, a space between
     UNIQUE (service_order, station)
 ) STRICT;
 

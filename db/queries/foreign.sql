@@ -28,6 +28,7 @@ FROM foreign_event ORDER BY station, subject, sequence
 
 -- name: add_fact
 INSERT INTO foreign_fact (fact, station, pair, ahead) VALUES (:fact, :station, :pair, :ahead)
+ON CONFLICT (fact, station) DO NOTHING
 
 -- Each fact once: of those who tell the same one the first by tag, whoever came first.
 -- name: facts_of_order

@@ -38,14 +38,15 @@ VALUES ((SELECT id FROM service_order WHERE order_number = :order_number), :stat
 ON CONFLICT (service_order, station, bundle) DO UPDATE SET back = 0
 
 -- name: tell
-INSERT INTO told_order (service_order, station, base, content, evidence)
+INSERT INTO told_order (service_order, station, base, content, evidence, known)
 VALUES ((SELECT id FROM service_order WHERE order_number = :order_number), :station, :base,
-        :content, :evidence)
+        :content, :evidence, :known)
 ON CONFLICT (service_order, station) DO UPDATE
-SET base = excluded.base, content = excluded.content, evidence = max(evidence, excluded.evidence)
+SET base = excluded.base, content = excluded.content, evidence = max(evidence, excluded.evidence),
+    known = excluded.known
 
 -- name: told
-SELECT t.station, t.base, t.content, t.evidence
+SELECT t.station, t.base, t.content, t.evidence, t.known
 FROM service_order AS o JOIN told_order AS t ON t.service_order = o.id
 WHERE o.order_number = :order_number ORDER BY t.station
 

@@ -78,7 +78,7 @@ inline Fact exception(int n, const DecisionInput &input, const QStringList &crit
     fact.id = jobs::uuid(n);
     fact.at = moment("2026-03-04T14:00:00-06:00");
     fact.order = "A-1001";
-    fact.body = ExceptionFact{criteria, because, "S1", jobs::idsOf(input.facts)};
+    fact.body = ExceptionFact{criteria, because, "S1", idsOf(input.facts)};
     return fact;
 }
 

@@ -279,14 +279,6 @@ inline Instrument instrument()
     return {"TS-4", "S-1021", "basic-rate test set", {{QDate(2025, 9, 1), QDate(2026, 9, 1)}}};
 }
 
-inline QStringList idsOf(const std::vector<Fact> &facts)
-{
-    QStringList ids;
-    for (const Fact &fact : facts)
-        ids << fact.id;
-    return ids;
-}
-
 inline DecisionInput input(const OrderFields &fields, const QList<QJsonObject> &facts)
 {
     DecisionInput input;

@@ -405,10 +405,15 @@ private slots:
         work();
         auto file = readBundle(van().bring(), "b");
         BundledOrder &entry = file->bundle.orders.front();
+        const QString by = entry.events.back().event.by;
         entry.events.back().event.by = "somebody";
         const auto key = van().records->keys().find(file->key);
         const QByteArray forged = signedBundle(file->bundle, **key).bytes();
         QCOMPARE(codeOf(office().receive(forged)), QString("broken_chain"));
+        entry.events.back().event.by = by;
+        entry.facts.front().station = "A2B3C4"; // as the work of somebody else
+        QCOMPARE(codeOf(office().receive(signedBundle(file->bundle, **key).bytes())),
+                 QString("broken_chain"));
         entry.events.pop_back();
         entry.facts.front().content.replace("0.2", "0.3");
         QCOMPARE(codeOf(office().receive(signedBundle(file->bundle, **key).bytes())),
