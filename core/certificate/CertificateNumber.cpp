@@ -10,6 +10,7 @@ namespace {
 
 constexpr int tagLength = 6;
 constexpr int bodyLength = 2 + tagLength + 5;
+constexpr int longestTyped = 80; // with all that stands between
 constexpr int shortCodeLength = 12;
 
 bool isDigit(QChar c)
@@ -77,7 +78,7 @@ QString CertificateNumber::text() const
 Result<CertificateNumber> CertificateNumber::parse(const QString &typed)
 {
     const QString all = withoutGaps(typed).toUpper();
-    if (all.size() != bodyLength + 2 || !hasForm(all))
+    if (typed.size() > longestTyped || all.size() != bodyLength + 2 || !hasForm(all))
         return failure(ErrorCode::BadInput,
                        QString("\"%1\" is not a certificate number: two digits, six letters and "
                                "digits, five digits and two are expected, such as %2")

@@ -28,8 +28,8 @@ struct CertificateNumber
     /// "26-K7M4QP-00042-17"
     QString text() const;
 
-    /// Reads a number as typed: hyphens, spaces or neither. BadInput if the form is wrong, a
-    /// field is out of range, or the check digits do not fit.
+    /// Reads a number as typed: hyphens, spaces or neither, in 80 characters at most. BadInput if
+    /// the form is wrong, a field is out of range, or the check digits do not fit.
     static Result<CertificateNumber> parse(const QString &typed);
 
     bool operator==(const CertificateNumber &) const = default;

@@ -78,6 +78,7 @@ private slots:
         QTest::newRow("a letter in the sequence") << QString(text).replace("00042", "0O042");
         QTest::newRow("a sign in the tag") << QString(text).replace("K7M4QP", "K7M4Q_");
         QTest::newRow("sequence 0") << "26-K7M4QP-00000-" + *mod97CheckDigits(u"26K7M4QP00000");
+        QTest::newRow("a line between") << QString(text).replace('-', QString(30, '-'));
         QTest::newRow("a megabyte") << QString(1000000, '7');
     }
     void refused()
