@@ -1,14 +1,16 @@
 // Longer than 400 lines: what works window and dialogs serves all of its steps.
 // A dispatcher's morning in the real window, by keys, over the records of a whole region: it is
 // searched, filtered, sorted and scrolled; twenty orders are assigned and put on hold, their day
-// lists printed, and both taken back; another program writes meanwhile; each page is opened. Of
-// each step is told how long it took until it stood there, and the longest time for which the
-// window's thread did nothing else. A step that does not do what it is to do ends the program.
+// lists printed, and both taken back; another program writes meanwhile; a question supersedes
+// another; each page is opened. Of each step is told how long it took until it stood there, and the
+// longest time for which the window's thread did nothing else. A step that does not do what it is
+// to do ends the program.
 //
 //   bench.morning DATABASE      one that bench.records made; a copy of it is worked in
 
 #include "app/actions/Orders.h"
 #include "app/actions/Plans.h"
+#include "app/actions/Register.h"
 #include "app/desktop/DesktopContext.h"
 #include "app/desktop/MainWindow.h"
 #include "app/desktop/models/BoardModel.h"
@@ -88,6 +90,7 @@ public:
         sort();
         plan();
         elsewhere();
+        makeWay();
         openPages();
     }
 
@@ -381,6 +384,30 @@ private:
             "another desk's change, seen",
             [&] { good(cancelOrder(*other, number, "the customer moved")); },
             [&] { return isRead() && cell(0, u"order") != number; });
+    }
+
+    /// What is superseded makes way: how long the question after it waits for its answer.
+    void makeWay()
+    {
+        Asker asker(m_workplace.questions());
+        std::vector<double> waits;
+        int tooEarly = 0; // the long one had answered already
+        for (int times = 0; times < 40; ++times) {
+            asker.ask<std::vector<AuditFinding>>(&auditIdentifiers,
+                                                 [&tooEarly](const auto &) { ++tooEarly; });
+            QTest::qWait(20 + 7 * times); // each time in another place of it
+            bool answered = false;
+            waits.push_back(msOf([&] {
+                asker.supersede();
+                asker.ask<int>([](Records &, const Progress &) -> Result<int> { return 1; },
+                               [&answered](const auto &) { answered = true; });
+                if (!QTest::qWaitFor([&answered] { return answered; }, waitMs))
+                    stop({ErrorCode::Refused, "does not make way", "auditIdentifiers"});
+            }));
+        }
+        std::printf("%46s %.1f ms, the longest %.1f ms, of %zu (%d ended before)\n",
+                    "a question after a superseded one waits", median(waits),
+                    *std::ranges::max_element(waits), waits.size(), tooEarly);
     }
 
     void openPages()

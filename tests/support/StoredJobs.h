@@ -132,8 +132,8 @@ inline Result<void> addVanRows(Transaction &transaction, const ServiceOrder &ord
     LOOPWRIGHT_TRY(StationStore::addBundle(transaction, {bundle, BundleKind::Out, van, {}}));
     LOOPWRIGHT_TRY(StationStore::carry(
         transaction, {order.number, van, {}, bundle, canonicalJson(order.toJson()), at}));
-    LOOPWRIGHT_TRY(
-        StationStore::tell(transaction, order.number, {van, order.fields(), order.fields(), true}));
+    LOOPWRIGHT_TRY(StationStore::tell(transaction, order.number,
+                                      {van, order.fields(), order.fields(), true, {}}));
     Event event;
     event.order = order.number;
     event.by = "K7";
