@@ -168,9 +168,7 @@ QString idOfToldContent(const QByteArray &content)
 
 QString idOfStrikeOut(const StationConflict &conflict)
 {
-    return idOf(QString("%1 in %2 is settled")
-                    .arg(conflict.content.value("fact").toString(), conflict.order)
-                    .toUtf8());
+    return idOf((conflict.content.value("fact").toString() + " in " + conflict.order).toUtf8());
 }
 
 QString idOfFollowing(const QString &voided, const QString &content)

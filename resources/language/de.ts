@@ -5086,6 +5086,10 @@
         <translation>Aussteller der Zertifikate</translation>
     </message>
     <message>
+        <source>It brings a fact as the work of another station.</source>
+        <translation>Es bringt einen Eintrag als Arbeit einer anderen Station.</translation>
+    </message>
+    <message>
         <source>It can be closed as it is; what is not shown is told.</source>
         <translation>Abschließen geht auch so; was nicht nachgewiesen ist, wird genannt.</translation>
     </message>
@@ -6890,6 +6894,10 @@
         <translation>Nur der Datenbestand dessen, der es ausgestellt hat, kann sagen, ob es noch gilt.</translation>
     </message>
     <message>
+        <source>Only what this installer has to do</source>
+        <translation>Nur was dieser Monteur zu tun hat</translation>
+    </message>
+    <message>
         <source>Only what this station recorded counts.</source>
         <translation>Nur was diese Station erfasst hat, zählt.</translation>
     </message>
@@ -7152,6 +7160,10 @@
     <message>
         <source>Orders behind the figure</source>
         <translation>Aufträge hinter der Zahl</translation>
+    </message>
+    <message>
+        <source>Orders of %1</source>
+        <translation>Aufträge von %1</translation>
     </message>
     <message>
         <source>Orders that were taken in here go along too. What the office has already adds nothing there.</source>

@@ -6,6 +6,7 @@
 #include "app/desktop/Language.h"
 #include "app/desktop/widgets/Table.h"
 #include "core/base/Json.h"
+#include "tests/pictures/EarlierPicture.h"
 #include "tests/pictures/PaintedTexts.h"
 #include "tests/support/WindowTexts.h"
 
@@ -122,8 +123,8 @@ void PictureDesk::takeOf(QWidget &widget, const QString &part)
     const QString path =
         QStringLiteral("%1/%2%3%4.png")
             .arg(m_folder, m_scene, part.isEmpty() ? QString() : "-" + part, "." + m_sight.name());
-    if (!widget.grab().save(path))
-        qFatal("%s cannot be written", qPrintable(path));
+    if (const QString told = keepBesideEarlier(widget.grab().toImage(), path); !told.isEmpty())
+        m_changed << told;
     ++m_taken;
     readFigures(widget, part);
 }

@@ -36,6 +36,8 @@ public:
     /// From now on pictures are called so, and a part of it.
     void begin(const QString &scene) { m_scene = scene; }
     int taken() const { return m_taken; }
+    /// Those that are another than the one of their name that was there.
+    const QStringList &changed() const { return m_changed; }
     /// Figures with a decimal point that were seen in a language that has another mark.
     const QStringList &englishFiguresSeen() const { return m_english; }
 
@@ -72,7 +74,7 @@ private:
     Sight m_sight;
     QString m_folder, m_scene;
     int m_taken = 0;
-    QStringList m_english;
+    QStringList m_changed, m_english;
     std::unique_ptr<DesktopContext> m_workplace;
     std::unique_ptr<MainWindow> m_window;
 };

@@ -6,6 +6,8 @@
 // look (light, dark, high_contrast) or a size (100 to 200): those alone are made; or the beginning
 // of scenes' names (job, dialog). Ends with 1 where a screen or dialog does not come, or
 // shows a figure with the decimal point of English in a language that has another mark.
+// Where the folder holds pictures of before, each is compared with its own, and what has changed is
+// told.
 
 #include "app/desktop/AccessibleParts.h"
 #include "app/desktop/DeskStyle.h"
@@ -67,7 +69,7 @@ std::vector<Scene> scenesOf(const Wanted &wanted)
 /// Each run of scenes in a fresh window, on a fresh copy, so that the pictures of a sight are the
 /// same whatever was made before.
 int pictures(const std::vector<Scene> &scenes, const Sight &sight, const QString &demo,
-             const QString &folder, QStringList &english)
+             const QString &folder, QStringList &changed, QStringList &english)
 {
     speak(sight.language);
     applyTheme(*qApp, sight.look, sight.percent);
@@ -86,6 +88,7 @@ int pictures(const std::vector<Scene> &scenes, const Sight &sight, const QString
             scene.show(desk);
         }
         taken += desk.taken();
+        changed << desk.changed();
         english << desk.englishFiguresSeen();
     }
     std::printf("%s: %d\n", qPrintable(sight.name()), taken);
@@ -119,11 +122,14 @@ int main(int argc, char **argv)
     const QString demo = home.filePath("demo.sqlite");
     makePictureRecords(demo);
     int taken = 0;
-    QStringList english;
+    QStringList changed, english;
     for (const QString &language : wanted.languages)
         for (const Look look : wanted.looks)
             for (const int size : wanted.sizes)
-                taken += pictures(scenes, {language, look, size}, demo, words.first(), english);
+                taken +=
+                    pictures(scenes, {language, look, size}, demo, words.first(), changed, english);
+    for (const QString &each : changed)
+        std::printf("%s\n", qPrintable(each));
     english.removeDuplicates();
     for (const QString &each : english)
         std::printf("decimal point: %s\n", qPrintable(each));

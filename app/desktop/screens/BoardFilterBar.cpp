@@ -30,6 +30,8 @@ struct FilterRow
 
 namespace {
 
+constexpr char keyProperty[] = "key", personProperty[] = "isPerson";
+
 struct DueName
 {
     DueFilter filter;
@@ -141,7 +143,10 @@ BoardFilterBar::BoardFilterBar(QWidget *parent)
                                         : stages)
             << (control.choice ? static_cast<QWidget *>(control.choice) : control.chips);
     desk.insert(1, m_due); // beside what is open
-    choices << last << m_clear;
+    choices << last;
+    for (int i = 0; i < 2 * mostOfAKind; ++i)
+        choices << makeFound();
+    choices << m_clear;
     addRow(desk);
     for (QWidget *chips : std::as_const(stages))
         column->addWidget(chips);
@@ -151,6 +156,44 @@ BoardFilterBar::BoardFilterBar(QWidget *parent)
         column->setSpacing(em(0.45));
     });
     choose(atFirst());
+}
+
+QPushButton *BoardFilterBar::makeFound()
+{
+    auto *button = makeButton(QString(), "found." + QString::number(m_found.size() + 1), [] {});
+    connect(button, &QPushButton::clicked, this, [this, button] {
+        const QString key = button->property(keyProperty).toString();
+        if (button->property(personProperty).toBool())
+            emit installerWanted(key);
+        else
+            emit circuitWanted(key);
+    });
+    button->hide();
+    whenThemed(button, [button] { button->setFixedHeight(em(1.9)); });
+    m_found.push_back(button);
+    return button;
+}
+
+void BoardFilterBar::showFound(const FoundKinds &found)
+{
+    std::size_t next = 0;
+    const auto show = [&](const QString &text, const QString &tip, const QString &key,
+                          bool isPerson) {
+        QPushButton *button = m_found.at(next++);
+        button->setText(text);
+        button->setToolTip(asTip(tip));
+        button->setProperty(keyProperty, key);
+        button->setProperty(personProperty, isPerson);
+        button->show();
+    };
+    for (const FoundCircuit &each : found.circuits)
+        show(tr("Circuit %1").arg(each.number), each.customer + '\n' + each.premises, each.number,
+             false);
+    for (const Person &person : found.people)
+        show(tr("Orders of %1").arg(person.name), tr("Only what this installer has to do"),
+             person.key, true);
+    for (; next < m_found.size(); ++next)
+        m_found[next]->hide();
 }
 
 void BoardFilterBar::addControls()

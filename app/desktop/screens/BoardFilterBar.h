@@ -3,6 +3,7 @@
 // it will show. A filter is one row of the table in BoardFilterBar.cpp.
 
 #include "app/actions/Board.h"
+#include "app/actions/FoundKinds.h"
 
 #include <QJsonObject>
 #include <QWidget>
@@ -31,12 +32,16 @@ public:
     /// Today's desk: what is open.
     static QJsonObject atFirst();
     void showCounts(const BoardCounts &counts);
+    /// Circuits and people that the search names, each a button that leads there.
+    void showFound(const FoundKinds &found);
     /// The button that lets go of everything, the search too.
     void setClearVisible(bool visible);
 
 signals:
     void changed();
     void clearWanted();
+    void circuitWanted(const QString &circuit);
+    void installerWanted(const QString &key);
 
 private:
     struct Control
@@ -46,12 +51,14 @@ private:
         QComboBox *choice = nullptr; ///< its values; no data: any
     };
     void addControls();
+    QPushButton *makeFound();
     ChipRow *makeChips(const FilterRow &row);
     QComboBox *makeChoice(const FilterRow &row);
     void showChoice(const Control &control, const QMap<QString, int> &counts);
 
     std::vector<Control> m_controls;
     ChipRow *m_due;
+    std::vector<QPushButton *> m_found; ///< empty ones are hidden
     QPushButton *m_clear;
     QMap<QString, QString> m_installerNames;
 };

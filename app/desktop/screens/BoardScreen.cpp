@@ -44,6 +44,8 @@ BoardScreen::BoardScreen(DesktopContext &workplace, QWidget *parent)
     m_bar = new BoardFilterBar;
     connect(m_bar, &BoardFilterBar::changed, this, &BoardScreen::filterChanged);
     connect(m_bar, &BoardFilterBar::clearWanted, this, &BoardScreen::clearFilters);
+    connect(m_bar, &BoardFilterBar::circuitWanted, this, &Screen::openCircuit);
+    connect(m_bar, &BoardFilterBar::installerWanted, this, &BoardScreen::showInstaller);
     layout->addWidget(m_bar);
     layout->addWidget(makeMiddle(), 1);
     makeBoards();
@@ -135,6 +137,24 @@ void BoardScreen::read(bool again)
     m_finder.ask<BoardCounts>(
         [filter](Records &records, const Progress &) { return boardCounts(records, filter); },
         [this](const Result<BoardCounts> &counts) { showCounts(counts); });
+    if (filter.text.isEmpty())
+        return m_bar->showFound({});
+    m_finder.ask<FoundKinds>(
+        [filter](Records &records, const Progress &) { return foundKinds(records, filter.text); },
+        [this](const Result<FoundKinds> &found) {
+            m_bar->showFound(found.value_or(FoundKinds()));
+        });
+}
+
+/// Whose name was searched for: his orders, and the search has done its work.
+void BoardScreen::showInstaller(const QString &key)
+{
+    QJsonObject chosen = m_bar->chosen();
+    chosen.insert(toText(BoardFacet::Installer), key);
+    m_bar->choose(chosen);
+    m_search->clear();
+    filterChanged();
+    m_table->setFocus();
 }
 
 void BoardScreen::findPage(int first)

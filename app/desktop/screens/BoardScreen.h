@@ -73,6 +73,7 @@ private:
     void filterChanged();
     bool isFiltered() const;
     void clearFilters();
+    void showInstaller(const QString &key);
     void sortBy(int column);
     void showSort();
     QJsonObject state() const; ///< filters and sort: what a board is kept as

@@ -4,6 +4,7 @@
 #include "app/actions/Audit.h"
 #include "app/actions/Certificates.h"
 #include "app/actions/Evidence.h"
+#include "app/actions/FoundKinds.h"
 #include "app/actions/Orders.h"
 #include "app/actions/Plans.h"
 #include "tests/support/Office.h"
@@ -93,6 +94,27 @@ private slots:
         const auto issued = issueCertificate(*m_records, {"A-2001", Paper::A4, {}, {}});
         QVERIFY2(issued, issued ? "" : qPrintable(issued.error().text()));
         QVERIFY(cancelOrder(*m_records, "B-3", "the customer moved"));
+    }
+
+    /// Circuits by what they are called, the one named whole first; people who have an order.
+    void aSearchNamesCircuitsAndPeople()
+    {
+        const auto circuits = [this](const QString &text) {
+            QStringList numbers;
+            for (const FoundCircuit &each : foundKinds(*m_records, text)->circuits)
+                numbers << each.number;
+            return numbers;
+        };
+        QCOMPARE(circuits("c-10"), (QStringList{"C-101", "C-102", "C-103"})); // of five
+        QCOMPARE(circuits("c104"), QStringList{"C-104"});
+        QCOMPARE(circuits("217-555-0112"), QStringList{"C-102"}); // its number
+        QCOMPARE(circuits("9-15"), QStringList{"C-105"});         // its pair
+        QCOMPARE(circuits("mill press"), QStringList());          // whose it is
+        QCOMPARE(circuits(" "), QStringList());
+        const auto people = foundKinds(*m_records, "carver")->people;
+        QCOMPARE(people.size(), 1);
+        QCOMPARE(people.front().key, QString("K7"));
+        QVERIFY(foundKinds(*m_records, "sam holt")->people.isEmpty()); // has none
     }
 
     void whatIsAcceptedIsNotLateButLacksItsPaper()

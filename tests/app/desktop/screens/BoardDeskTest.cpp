@@ -137,6 +137,32 @@ private slots:
         QVERIFY(cell("O-1002", u"why").startsWith("Layer 3: "));
     }
 
+    /// Circuits and people that the search names stand beside the filters, and lead there.
+    void aSearchFindsCircuitsAndPeople()
+    {
+        const auto *board = m_window->findChild<BoardScreen *>();
+        QSignalSpy circuits(board, &Screen::openCircuit);
+        auto *search = named<QLineEdit>("search");
+        search->setFocus();
+        QTest::keyClicks(search, "C-502");
+        auto *first = named<QPushButton>("found.1");
+        QTRY_VERIFY(first->isVisible());
+        QCOMPARE(first->text(), "Circuit C-502");
+        QTest::mouseClick(first, Qt::LeftButton);
+        QCOMPARE(circuits.size(), 1);
+        QCOMPARE(circuits.front().front().toString(), "C-502");
+        search->selectAll();
+        QTest::keyClicks(search, "rivera");
+        QTRY_COMPARE(first->text(), "Orders of A. Rivera");
+        QVERIFY(!named<QPushButton>("found.2")->isVisible());
+        first->setFocus();
+        QTest::keyClick(first, Qt::Key_Space);
+        QTRY_VERIFY(search->text().isEmpty() && !first->isVisible());
+        QCOMPARE(named<QComboBox>("filter.installer")->currentData().toString(), "rivera");
+        QTRY_VERIFY(!orders().isEmpty());
+        QVERIFY(table()->hasFocus());
+    }
+
     void anOpenHazardIsToldWithItsAge()
     {
         QJsonObject card = jobs::safety(901, 5, 118);
