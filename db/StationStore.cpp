@@ -143,9 +143,12 @@ Result<std::vector<ToldOrder>> StationStore::told(const QString &order) const
     Statement statement(m_database, "station.told");
     statement.bind("order_number", order);
     return rows(statement, [](const Statement &row) {
-        return ToldOrder{row.text("station"), textsIn(row.json("base")),
-                         textsIn(row.json("content")), row.boolean("evidence"),
-                         row.text("known").split(u' ', Qt::SkipEmptyParts)};
+        return ToldOrder{row.text("station"),
+                         textsIn(row.json("base")),
+                         textsIn(row.json("content")),
+                         row.boolean("evidence"),
+                         row.text("known").split(u' ', Qt::SkipEmptyParts),
+                         row.integer("events")};
     });
 }
 
@@ -158,7 +161,8 @@ Result<void> StationStore::tell(Transaction &transaction, const QString &order,
         .bindJson("base", objectOf(told.base))
         .bindJson("content", objectOf(told.now))
         .bind("evidence", told.evidence)
-        .bind("known", told.known.join(u' '));
+        .bind("known", told.known.join(u' '))
+        .bind("events", told.events);
     LOOPWRIGHT_TRY(tell.run());
     return {};
 }

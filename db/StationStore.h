@@ -49,6 +49,7 @@ struct ToldOrder
     OrderFields now;       ///< as the station told it last; of the office what came of all
     bool evidence = false; ///< it brought some
     QStringList known;     ///< ids of the facts that it told, or had from others
+    qint64 events = 0;     ///< of its chain of the circuit, told with this order
 };
 
 class StationStore

@@ -29,7 +29,7 @@ QStringList pairsOfHazards(const DecisionInput &input, const SafetyCards &cards)
     QStringList named; // with each of its hazards and closings
     for (const Hazard &hazard : cards.hazards())
         if (hazard.card->order == input.order.number)
-            named << hazard.card->pair;
+            named << input.pairOf(*hazard.card);
     for (const Fact &fact : input.facts)
         if (fact.as<HazardClosedFact>())
             named << fact.pair;
@@ -223,6 +223,23 @@ Result<void> refreshOrdersUsing(Records &records, Transaction &transaction,
     return {};
 }
 
+namespace {
+
+/// Of what orders share that are worked on at one premises: visits and self-tests.
+void noteDays(const Fact &fact, std::vector<QDate> &days)
+{
+    const auto *visit = fact.as<VisitFact>();
+    if (!visit && !fact.as<SelfTestFact>())
+        return;
+    days.push_back(fact.at.localDate());
+    for (const auto &moment :
+         {visit ? visit->arrived : std::nullopt, visit ? visit->left : std::nullopt})
+        if (moment)
+            days.push_back(moment->localDate());
+}
+
+} // namespace
+
 Result<void> refreshOrdersOnVisits(Records &records, Transaction &transaction,
                                    const ServiceOrder &order, const std::vector<Fact> &facts)
 {
@@ -230,14 +247,13 @@ Result<void> refreshOrdersOnVisits(Records &records, Transaction &transaction,
         return {};
     std::vector<QDate> days;
     for (const Fact &fact : facts) {
-        const auto *visit = fact.as<VisitFact>();
-        if (!visit && !fact.as<SelfTestFact>())
+        noteDays(fact, days);
+        const auto *voiding = fact.as<VoidFact>();
+        if (!voiding)
             continue;
-        days.push_back(fact.at.localDate());
-        for (const auto &moment :
-             {visit ? visit->arrived : std::nullopt, visit ? visit->left : std::nullopt})
-            if (moment)
-                days.push_back(moment->localDate());
+        LOOPWRIGHT_ASSIGN(const auto voided, FactStore(transaction.database()).find(voiding->fact));
+        if (voided)
+            noteDays(*voided, days);
     }
     if (days.empty())
         return {};

@@ -93,18 +93,24 @@ Result<void> setAsideIn(const Database &database, const QString &order,
     return {};
 }
 
+/// On which pair a van made each fact; where stations name several, one that is not the order's,
+/// so that it counts for nothing.
+QHash<QString, QString> pairsTold(const std::vector<FactOrigin> &tellers, const QString &own)
+{
+    QHash<QString, QString> pairs;
+    for (const FactOrigin &teller : tellers)
+        if (!pairs.contains(teller.fact) || isSamePair(pairs.value(teller.fact), own))
+            pairs.insert(teller.fact, teller.pair);
+    return pairs;
+}
+
 /// What stations disagree about, and on which pair a van made what names none.
 Result<void> readOtherStations(const Database &database, DecisionInput &input)
 {
     const QString &order = input.order.number;
     LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(order));
     LOOPWRIGHT_TRY(setAsideIn(database, order, tellers, input.facts, input));
-    // Where stations name several pairs, one that is not the order's: then it counts for nothing.
-    const QString own = pairIdentity(input.order.pair);
-    QHash<QString, QString> pairs;
-    for (const FactOrigin &teller : tellers)
-        if (!pairs.contains(teller.fact) || pairIdentity(pairs.value(teller.fact)) == own)
-            pairs.insert(teller.fact, teller.pair);
+    const QHash<QString, QString> pairs = pairsTold(tellers, input.order.pair);
     for (const Fact &fact : input.facts)
         if (const QString pair = pairs.value(fact.id);
             fact.pair.isEmpty() && !pair.isEmpty() && provenBy(fact) != Proves::Nothing)
@@ -157,9 +163,11 @@ Result<std::vector<Fact>> cardsOf(const Database &database, const QString &order
     std::erase_if(facts, [](const Fact &fact) {
         return !fact.as<SafetyFact>() && !fact.as<HazardClosedFact>() && !fact.as<VoidFact>();
     });
+    QHash<QString, QString> pairs;
     if (told.fromElsewhere) { // most orders never leave the office
         LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(order));
         LOOPWRIGHT_TRY(setAsideIn(database, order, tellers, facts, input));
+        pairs = pairsTold(tellers, stored.order.pair);
     }
     std::vector<Fact> cards;
     QSet<QString> ids;
@@ -167,6 +175,8 @@ Result<std::vector<Fact>> cardsOf(const Database &database, const QString &order
         if (fact.as<SafetyFact>() || fact.as<HazardClosedFact>()) {
             cards.push_back(fact);
             if (fact.pair.isEmpty()) // on the pair of its own order, which nobody asks later
+                cards.back().pair = pairs.value(fact.id);
+            if (cards.back().pair.isEmpty())
                 cards.back().pair = stored.order.pair;
             ids.insert(fact.id);
         }
@@ -247,6 +257,24 @@ FactStore::Span daysOnSite(const std::vector<Fact> &facts)
     return days;
 }
 
+/// Without those that stations disagree about in their own orders.
+Result<std::vector<Fact>> undisputed(const Database &database, std::vector<Fact> facts)
+{
+    QSet<QString> orders, aside;
+    for (const Fact &fact : facts)
+        orders.insert(fact.order);
+    for (const QString &order : std::as_const(orders)) {
+        LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(order));
+        if (conflicts.empty())
+            continue;
+        LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(order));
+        for (const SetAside &each : setAside(facts, tellers, conflicts))
+            aside.insert(each.fact);
+    }
+    std::erase_if(facts, [&aside](const Fact &fact) { return aside.contains(fact.id); });
+    return facts;
+}
+
 /// What those who worked for the order said of visits and self-tests at its premises elsewhere.
 Result<std::vector<Fact>> visitsInOtherOrders(const Database &database, const ServiceOrder &order,
                                               const std::vector<Fact> &facts)
@@ -264,7 +292,7 @@ Result<std::vector<Fact>> visitsInOtherOrders(const Database &database, const Se
                           FactStore(database).visitsAtPremises(order, installer, days));
         others.insert(others.end(), found.begin(), found.end());
     }
-    return others;
+    return undisputed(database, std::move(others));
 }
 
 } // namespace
@@ -277,7 +305,8 @@ Result<std::vector<Visit>> EvidenceStore::visitsTo(const ServiceOrder &order,
     extend(days, today);
     std::vector<Fact> all = facts;
     if (days.first.isValid() && !premisesKey(order.premises).isEmpty()) {
-        LOOPWRIGHT_ASSIGN(const auto others, FactStore(m_database).visitsAtPremises(order, days));
+        LOOPWRIGHT_ASSIGN(auto found, FactStore(m_database).visitsAtPremises(order, days));
+        LOOPWRIGHT_ASSIGN(const auto others, undisputed(m_database, std::move(found)));
         all.insert(all.end(), others.begin(), others.end());
     }
     return visitsOf(all);

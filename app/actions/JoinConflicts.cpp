@@ -245,15 +245,18 @@ Result<void> ConflictDrawing::run()
 {
     LOOPWRIGHT_ASSIGN(m_now, OrderStore(database()).get(m_entry.number));
     LOOPWRIGHT_TRY(orderChanged());
+    const auto isNew = [this](const Fact &fact) { return !m_drawing.known.contains(fact.id); };
     if (m_drawing.before && m_drawing.before->status != OrderStatus::Open &&
-        !m_parts.added.isEmpty())
+        std::ranges::any_of(m_drawing.facts, isNew))
         LOOPWRIGHT_TRY(add(ConflictCode::OrderClosed, m_tag));
     LOOPWRIGHT_TRY(valueInUse());
     LOOPWRIGHT_ASSIGN(const auto before, factsBefore());
     LOOPWRIGHT_TRY(joinFacts(m_records, m_transaction, m_drawing, m_parts));
-    LOOPWRIGHT_ASSIGN(const bool apart, workedApart(database(), m_drawing, before));
-    if (apart)
+    LOOPWRIGHT_ASSIGN(const Apart apart, workedApart(database(), m_drawing, before));
+    if (apart == Apart::Yes)
         LOOPWRIGHT_TRY(add(ConflictCode::TwoStations, {}));
+    else if (apart == Apart::No)
+        LOOPWRIGHT_TRY(withdraw(ConflictCode::TwoStations, {}));
     if (m_parts.ahead)
         LOOPWRIGHT_TRY(add(ConflictCode::ClockAhead, m_tag));
     LOOPWRIGHT_TRY(certificates());

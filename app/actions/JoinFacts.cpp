@@ -87,7 +87,10 @@ public:
         for (std::size_t i = 0; i < m_facts.size(); ++i)
             if (!added.contains(m_facts[i].id))
                 LOOPWRIGHT_TRY(tell(m_facts[i], m_entry.facts[i]));
-        return followSettled();
+        // What was settled for before may be struck out now.
+        LOOPWRIGHT_ASSIGN(const auto more, takeAllSettled(m_transaction, m_entry.number));
+        m_parts.facts.insert(m_parts.facts.end(), more.begin(), more.end());
+        return {};
     }
 
 private:
@@ -102,7 +105,6 @@ private:
                                      const std::optional<StationConflict> &before);
     Result<void> drawElsewhere(const Fact &stored);
     Result<void> takeContents(const StationConflict &conflict, const Fact &stored);
-    Result<void> followSettled();
     bool isAhead(const Fact &fact) const { return fact.at.isAheadOf(m_records.now()); }
     const Database &database() const { return m_transaction.database(); }
 
@@ -203,18 +205,6 @@ Result<void> FactJoining::takeContents(const StationConflict &conflict, const Fa
         LOOPWRIGHT_ASSIGN(auto added, addToldContent(m_transaction, conflict, side));
         if (added)
             m_parts.facts.push_back(std::move(*added));
-    }
-    return {};
-}
-
-/// What was settled for before may be struck out now.
-Result<void> FactJoining::followSettled()
-{
-    for (const StationConflict &conflict : std::as_const(m_here.differing)) {
-        if (!conflict.settled)
-            continue;
-        LOOPWRIGHT_ASSIGN(const auto added, takeSettled(m_transaction, conflict));
-        m_parts.facts.insert(m_parts.facts.end(), added.begin(), added.end());
     }
     return {};
 }

@@ -71,7 +71,9 @@ Result<void> checkChain(const std::vector<Event> &known, const Joining &joining)
 Result<void> checkSeals(const std::vector<Event> &known, const Joining &joining)
 {
     QSet<QPair<QString, QString>> sealed; // kind of row, digest
-    const auto note = [&sealed](const Event &event) {
+    const auto note = [&](const Event &event) {
+        if (event.order != joining.entry.number)
+            return; // what another order did seals nothing of this one
         for (const Seal &seal : event.seals())
             sealed.insert({seal.row, seal.digest});
     };
@@ -228,8 +230,8 @@ Result<JoinedOrder> OrderJoining::run()
     m_joined.alreadyThere = parts.alreadyThere;
     m_joined.certificates = parts.certificates;
     LOOPWRIGHT_TRY(tellClock(parts));
-    LOOPWRIGHT_TRY(
-        drawConflicts(m_records, m_transaction, {m_joining, m_facts, values.before}, parts));
+    LOOPWRIGHT_TRY(drawConflicts(m_records, m_transaction,
+                                 {m_joining, m_facts, values.before, values.known}, parts));
     LOOPWRIGHT_TRY(noteFork(parts));
     LOOPWRIGHT_ASSIGN(m_joined.conflicts, openConflicts());
     if (!m_joining.keep)
@@ -253,11 +255,14 @@ Result<JoinedOrder> OrderJoining::run()
         elsewhere[each.order].push_back(each);
     for (const auto &[order, conflicts] : elsewhere) {
         LOOPWRIGHT_ASSIGN(const auto other, OrderStore(database()).get(order));
+        LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database()).ofOrder(order));
+        LOOPWRIGHT_TRY(refreshOrdersOnVisits(m_records, m_transaction, other.order, facts));
         LOOPWRIGHT_TRY(refreshOrdersOfHazards(m_records, m_transaction, other.order));
         values.events.push_back(noticed(m_records, other.order, conflicts, m_joining.bundle));
     }
     LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, m_entry.number, {.afterEnd = afterEnd}));
-    LOOPWRIGHT_TRY(refreshOrdersOnVisits(m_records, m_transaction, stored.order, parts.facts));
+    // Also what was here before: it may be in dispute now.
+    LOOPWRIGHT_TRY(refreshOrdersOnVisits(m_records, m_transaction, stored.order, m_facts));
     LOOPWRIGHT_TRY(refreshOrdersOfHazards(m_records, m_transaction, stored.order));
     LOOPWRIGHT_TRY(m_transaction.commit(values.events));
     return m_joined;

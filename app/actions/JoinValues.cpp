@@ -98,19 +98,20 @@ Result<void> ValueJoining::noteTold(const OrderFields &base, const OrderFields &
     const auto before = std::ranges::find(told, m_joining.van.tag, &ToldOrder::station);
     QStringList known = m_entry.seen + idsOf(m_facts);
     if (before != told.end())
-        known << before->known;
+        known << (m_joined.known = before->known);
     known.removeDuplicates();
     known.sort();
-    return StationStore::tell(
-        m_transaction, m_entry.number,
-        {m_joining.van.tag, base, now, std::ranges::any_of(m_facts, isEvidence), known});
+    return StationStore::tell(m_transaction, m_entry.number,
+                              {m_joining.van.tag, base, now,
+                               std::ranges::any_of(m_facts, isEvidence), known,
+                               m_entry.events.back().event.sequence});
 }
 
 Result<void> ValueJoining::noteOffice(const OrderFields &own)
 {
     LOOPWRIGHT_ASSIGN(const auto now, OrderStore(database()).get(m_entry.number));
     return StationStore::tell(m_transaction, m_entry.number,
-                              {officeSide, own, now.order.fields(), false, {}});
+                              {officeSide, own, now.order.fields(), false, {}, 0});
 }
 
 /// What the office says by itself: the order as it stands, but for what came of stations alone.

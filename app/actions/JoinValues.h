@@ -12,6 +12,7 @@ namespace loopwright {
 struct JoinedValues
 {
     std::optional<StoredOrder> before; ///< the order as it was here
+    QStringList known; ///< facts that the station told, or had from others, until now
     std::vector<Event> events;
 };
 /// Refused with the code in the place: "unknown_order", "number_in_use". `facts`: all that it

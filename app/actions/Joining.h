@@ -26,6 +26,7 @@ struct Drawing
     const Joining &joining;
     const std::vector<Fact> &facts; ///< all that it brings
     const std::optional<StoredOrder> &before;
+    const QStringList &known; ///< facts that its station told, or had from others, until now
 };
 
 /// Adds it to an order, under the id that it has by what it is about.

@@ -131,9 +131,11 @@ Result<void> takeHead(Records &records, const BundleFile &file, const BundleKeys
         records, "bundle_opened", {{"bundle", file.id}, {"station", keys.sender.holder}}));
 }
 
-/// The order as it is now, unless it was changed here since it was taken along.
+/// The order as it is now, unless it was changed here since it was taken along: then `base`, what
+/// its changes here are held against, stays what it was.
 Result<bool> takeOrderAlong(Records &records, Transaction &transaction, const BundledOrder &entry,
-                            const QString &place, std::vector<Event> &events, JoinedOrder &joined)
+                            const QString &place, std::vector<Event> &events, JoinedOrder &joined,
+                            QByteArray &base)
 {
     LOOPWRIGHT_ASSIGN(const auto order, orderIn(entry, entry.content, place + ".content"));
     LOOPWRIGHT_ASSIGN(const auto before, OrderStore(records.database()).find(entry.number));
@@ -159,6 +161,7 @@ Result<bool> takeOrderAlong(Records &records, Transaction &transaction, const Bu
                  {},
                  {},
                  0});
+            base = mine->content;
             return false;
         }
     }
@@ -178,8 +181,9 @@ Result<JoinedOrder> openOrderOf(Records &records, const BundleFile &file, const 
     joined.order = entry.number;
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     std::vector<Event> events;
+    QByteArray base = entry.content;
     LOOPWRIGHT_ASSIGN(const bool changed,
-                      takeOrderAlong(records, transaction, entry, place, events, joined));
+                      takeOrderAlong(records, transaction, entry, place, events, joined, base));
     LOOPWRIGHT_ASSIGN(const int told, addForeignEvents(records, transaction, entry));
     LOOPWRIGHT_ASSIGN(const auto facts, factsIn(entry, place));
     LOOPWRIGHT_ASSIGN(const auto parts, addParts(records, transaction, entry, facts, {}, place));
@@ -194,12 +198,13 @@ Result<JoinedOrder> openOrderOf(Records &records, const BundleFile &file, const 
         return joined;
     }
     if (!isOut)
-        LOOPWRIGHT_TRY(StationStore::carry(
-            transaction, {entry.number, tag, {}, file.id, entry.content, records.now()}));
+        LOOPWRIGHT_TRY(StationStore::carry(transaction,
+                                           {entry.number, tag, {}, file.id, base, records.now()}));
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(entry.number));
     LOOPWRIGHT_TRY(refreshState(records, transaction, entry.number));
     if (changed)
         LOOPWRIGHT_TRY(tellHeldOrders(records, transaction, events));
+    LOOPWRIGHT_TRY(refreshOrdersOnVisits(records, transaction, stored.order, parts.facts));
     LOOPWRIGHT_TRY(refreshOrdersConcerned(records, transaction, stored.order, parts.facts, {}));
     events.push_back(orderEvent(records, stored.order, "opened",
                                 {{"bundle", file.id}, {"facts", parts.added.size()}}));

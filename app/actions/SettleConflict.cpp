@@ -71,11 +71,16 @@ public:
         if (m_settlement.side == bothSides && m_conflict.code == ConflictCode::OrderChanged)
             noteOtherName();
         LOOPWRIGHT_TRY(ConflictStore::settle(m_transaction, m_conflict.id, m_settlement));
+        // What is settled for now may strike out what was settled for before.
+        LOOPWRIGHT_TRY(takeAllSettled(m_transaction, m_conflict.order));
         LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, m_conflict.order, m_pending));
         if (!m_events.empty()) // the order has other values
             LOOPWRIGHT_TRY(claimForHeldOrders(m_records, m_transaction, m_events));
         LOOPWRIGHT_ASSIGN(const auto stored,
                           OrderStore(m_transaction.database()).get(m_conflict.order));
+        LOOPWRIGHT_ASSIGN(const auto facts,
+                          FactStore(m_transaction.database()).ofOrder(m_conflict.order));
+        LOOPWRIGHT_TRY(refreshOrdersOnVisits(m_records, m_transaction, stored.order, facts));
         LOOPWRIGHT_TRY(refreshOrdersOfHazards(m_records, m_transaction, stored.order));
         m_events.push_back(orderEvent(m_records, stored.order, "conflict_settled", m_detail));
         return m_transaction.commit(m_events);
@@ -168,37 +173,45 @@ Result<void> Settling::takeContent()
     StationConflict settled = m_conflict;
     settled.settled = m_settlement;
     LOOPWRIGHT_ASSIGN(const auto added, takeSettled(m_transaction, settled));
-    if (m_settlement.side != officeSide || !added.empty())
-        m_detail.insert("fact", idOfToldContent(m_conflict.toldBy(m_settlement.side)));
+    const bool stands = m_settlement.side == officeSide && added.empty(); // under its own id
+    const QString counts = stands ? m_conflict.content.value("fact").toString()
+                                  : idOfToldContent(m_conflict.toldBy(m_settlement.side));
+    if (!stands)
+        m_detail.insert("fact", counts);
     if (m_stored.status != OrderStatus::Open && !counted) {
-        m_pending.afterEnd = idsOf(added);
+        m_pending.afterEnd = idsOf(added) << counts;
+        m_pending.afterEnd.removeDuplicates();
         m_detail.insert("after_end", QJsonArray::fromStringList(m_pending.afterEnd));
     }
     return {};
 }
 
-/// When the order ended what is settled for stood under the id, and nobody told otherwise.
+/// When the order ended the content was settled for, or nobody told otherwise than it.
 Result<bool> Settling::countedAtEnd() const
 {
     const Database &database = m_transaction.database();
     const QString told = m_conflict.content.value("fact").toString();
-    LOOPWRIGHT_ASSIGN(const auto stored, FactStore(database).find(told));
-    if (!stored || stored->order != m_conflict.order ||
-        canonicalJson(stored->toJson()) != m_conflict.toldBy(m_settlement.side))
-        return false;
+    const QByteArray content = m_conflict.toldBy(m_settlement.side);
     LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(m_conflict.order));
     Moment end;
+    bool isLate = false; // came when the order had ended
     for (const Event &event : events) {
-        if (event.detail.value("after_end").toArray().contains(told))
-            return false;
+        isLate = isLate || event.detail.value("after_end").toArray().contains(told);
         if (event.kind == u"order_completed" || event.kind == u"order_cancelled")
             end = event.at;
     }
     LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(m_conflict.order));
-    return std::ranges::none_of(conflicts, [&](const StationConflict &each) {
-        return each.code == ConflictCode::FactDiffers && each.content.value("fact") == told &&
-               each.since <= end;
-    });
+    const StationConflict *then = nullptr; // as it was at the end
+    for (const StationConflict &each : conflicts)
+        if (each.code == ConflictCode::FactDiffers && each.content.value("fact") == told &&
+            each.since <= end)
+            then = &each;
+    if (then)
+        return then->settled && then->settled->at <= end &&
+               then->toldBy(then->settled->side) == content;
+    LOOPWRIGHT_ASSIGN(const auto stored, FactStore(database).find(told));
+    return stored && stored->order == m_conflict.order && !isLate &&
+           canonicalJson(stored->toJson()) == content;
 }
 
 Result<void> Settling::strikeOut()

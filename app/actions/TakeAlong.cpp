@@ -98,8 +98,8 @@ Result<std::vector<Event>> carryOut(Records &records, Transaction &transaction,
         LOOPWRIGHT_ASSIGN(const auto toldBefore, stations.told(entry.number));
         if (!toldBefore.empty()) {
             const OrderFields now = stored.order.fields();
-            LOOPWRIGHT_TRY(
-                StationStore::tell(transaction, entry.number, {officeSide, now, now, false, {}}));
+            LOOPWRIGHT_TRY(StationStore::tell(transaction, entry.number,
+                                              {officeSide, now, now, false, {}, 0}));
         }
         LOOPWRIGHT_TRY(refreshState(records, transaction, entry.number));
         events.push_back(orderEvent(records, stored.order, takenAlongKind,

@@ -13,9 +13,11 @@ Result<std::optional<Fact>> addToldContent(Transaction &transaction,
                                            const StationConflict &conflict, const QString &side);
 
 /// What somebody settled for counts under an id of its own; what the office recorded under that
-/// which it has, as long as nobody else struck it out. Who struck out what he told under the id
-/// struck out this content of it, whichever came first, the void or the settlement. Returns what
-/// was added.
+/// which it has, as long as nobody else struck it out. Who told this content and struck out what he
+/// told under the id struck out this, whichever came first, the void or the settlement. Returns
+/// what was added.
 Result<std::vector<Fact>> takeSettled(Transaction &transaction, const StationConflict &settled);
+/// The same of all that somebody settled of the order.
+Result<std::vector<Fact>> takeAllSettled(Transaction &transaction, const QString &order);
 
 } // namespace loopwright

@@ -30,9 +30,11 @@ public:
     }
 
     Result<void> read();
-    bool isDoneApart(const QSet<QString> &before) const;
+    Apart apart(const QSet<QString> &before) const;
 
 private:
+    Works knownTo(const ToldOrder &told) const;
+    bool areApart(const ToldOrder &one, const ToldOrder &other) const;
     Works worksOf(const auto &facts) const
     {
         Works works;
@@ -81,35 +83,49 @@ Result<void> Work::read()
         for (const QString &side : std::as_const(who))
             m_done[side].insert(work);
     }
+    m_done[m_drawing.joining.van.tag] += brought();
     return {};
 }
 
-bool Work::isDoneApart(const QSet<QString> &before) const
+Works Work::knownTo(const ToldOrder &told) const
 {
-    const QString &tag = m_drawing.joining.van.tag;
-    const Works own = m_done.value(tag) + brought();
-    const auto knownTo = [&](const QString &station) {
-        const auto row = std::ranges::find(m_told, station, &ToldOrder::station);
-        const Works told = row == m_told.end() ? Works() : worksOf(row->known);
-        return told + m_done.value(station);
-    };
-    const Works known = knownTo(tag) + own;
-    const bool apart = std::ranges::any_of(m_told, [&](const ToldOrder &each) {
-        return each.station != tag && each.station != officeSide &&
-               hasMore(own, knownTo(each.station)) && hasMore(m_done.value(each.station), known);
-    });
-    return apart ||
-           (hasMore(brought(), worksOf(before)) && hasMore(m_done.value(officeSide), known));
+    return worksOf(told.known) + m_done.value(told.station);
+}
+
+bool Work::areApart(const ToldOrder &one, const ToldOrder &other) const
+{
+    return hasMore(m_done.value(one.station), knownTo(other)) &&
+           hasMore(m_done.value(other.station), knownTo(one));
+}
+
+Apart Work::apart(const QSet<QString> &before) const
+{
+    const Works offices = m_done.value(officeSide);
+    bool unseen = false;
+    for (std::size_t i = 0; i < m_told.size(); ++i) {
+        const ToldOrder &told = m_told[i];
+        if (told.station == officeSide)
+            continue;
+        for (std::size_t j = i + 1; j < m_told.size(); ++j)
+            if (m_told[j].station != officeSide && areApart(told, m_told[j]))
+                return Apart::Yes;
+        const bool lacks = hasMore(offices, knownTo(told));
+        if (lacks && told.station == m_drawing.joining.van.tag &&
+            hasMore(brought(), worksOf(before)))
+            return Apart::Yes;
+        unseen = unseen || lacks;
+    }
+    return unseen ? Apart::AsBefore : Apart::No;
 }
 
 } // namespace
 
-Result<bool> workedApart(const Database &database, const Drawing &drawing,
-                         const QSet<QString> &before)
+Result<Apart> workedApart(const Database &database, const Drawing &drawing,
+                          const QSet<QString> &before)
 {
     Work work(database, drawing);
     LOOPWRIGHT_TRY(work.read());
-    return work.isDoneApart(before);
+    return work.apart(before);
 }
 
 bool isEvidence(const Fact &fact)

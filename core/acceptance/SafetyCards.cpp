@@ -48,19 +48,21 @@ QString sourceInWords(HazardSource source)
 }
 
 /// A clear card shows the place and the pair on which it was made. A card of the order that names
-/// no pair is of the pair in force when it was made, which may have been another one than today's.
-bool isOfSamePlace(const QStringList &own, const Fact &hazard, const Fact &clear)
+/// no pair is of the pair in force when it was made, which may have been another one than today's;
+/// one from another station of the pair that its order had there.
+bool isOfSamePlace(const DecisionInput &input, const QStringList &own, const Fact &hazard,
+                   const Fact &clear)
 {
     const QString at = hazard.as<SafetyFact>()->place.value_or(QString()).trimmed();
     if (!at.isEmpty() && at.compare(clear.as<SafetyFact>()->place.value_or(QString()).trimmed(),
                                     Qt::CaseInsensitive) != 0)
         return false;
-    if (!hazard.pair.isEmpty() && !clear.pair.isEmpty())
-        return isSamePair(hazard.pair, clear.pair) ||
-               (isOneOf(own, hazard.pair) && isOneOf(own, clear.pair));
-    if (hazard.pair.isEmpty())
-        return clear.pair.isEmpty() || clear.order != hazard.order || isOneOf(own, clear.pair);
-    return isOneOf(own, hazard.pair);
+    const QString read = input.pairOf(hazard), shown = input.pairOf(clear);
+    if (!read.isEmpty() && !shown.isEmpty())
+        return isSamePair(read, shown) || (isOneOf(own, read) && isOneOf(own, shown));
+    if (read.isEmpty())
+        return shown.isEmpty() || clear.order != hazard.order || isOneOf(own, shown);
+    return isOneOf(own, read);
 }
 
 void sortByTime(std::vector<const Fact *> &facts)
@@ -209,7 +211,7 @@ std::optional<Hazard> SafetyCards::readHazard(const DecisionInput &input, const 
     for (const Fact *fact : standing)
         if (const auto *later = fact->as<SafetyFact>();
             later && hazard.closing && !hazard.clear && fact != &card &&
-            fact->at >= hazard.closing->at && isOfSamePlace(pairs, card, *fact) &&
+            fact->at >= hazard.closing->at && isOfSamePlace(input, pairs, card, *fact) &&
             judge(*later, limits).outcome == SafetyOutcome::Clear)
             hazard.clear = fact;
     return hazard;

@@ -429,6 +429,7 @@ CREATE TABLE told_order (
     content TEXT NOT NULL CHECK (json_valid(content)),
     evidence INTEGER NOT NULL CHECK (evidence IN (0, 1)), -- it brought some
     known TEXT NOT NULL, -- ids of the facts that it told, or had from others, a space between
+    events INTEGER NOT NULL, -- of its chain of the circuit that were told with the order
     UNIQUE (service_order, station)
 ) STRICT;
 

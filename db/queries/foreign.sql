@@ -6,11 +6,20 @@ INSERT INTO foreign_event (station, subject, sequence, order_number, actor, at_u
 VALUES (:station, :subject, :sequence, :order_number, :by, :at_utc, :at_offset, :recorded_utc,
         :recorded_offset, :kind, :detail, :previous, :digest)
 
+-- As far as the order itself came home with them, or was opened here: a chain may be told further
+-- with another order of the circuit, or tell of an order that is no order here.
 -- name: events_of_order
-SELECT station, subject, sequence, order_number, actor, at_utc, at_offset, recorded_utc,
-       recorded_offset, kind, detail, previous, digest
-FROM foreign_event WHERE order_number = :order_number AND order_number <> ''
-ORDER BY recorded_utc, station, sequence
+SELECT e.station, e.subject, e.sequence, e.order_number, e.actor, e.at_utc, e.at_offset,
+       e.recorded_utc, e.recorded_offset, e.kind, e.detail, e.previous, e.digest
+FROM foreign_event AS e
+JOIN service_order AS o ON o.order_number = e.order_number
+JOIN circuit AS c ON c.id = o.circuit AND e.subject = 'circuit:' || c.circuit_number
+WHERE e.order_number = :order_number AND e.order_number <> ''
+  AND (EXISTS (SELECT 1 FROM told_order AS t WHERE t.service_order = o.id
+               AND t.station = e.station AND t.events >= e.sequence)
+       OR EXISTS (SELECT 1 FROM carried_order AS h WHERE h.service_order = o.id -- by these records
+                  AND NOT EXISTS (SELECT 1 FROM station AS s WHERE s.tag = h.station)))
+ORDER BY e.recorded_utc, e.station, e.sequence
 
 -- name: chain
 SELECT station, subject, sequence, order_number, actor, at_utc, at_offset, recorded_utc,

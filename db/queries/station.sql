@@ -38,15 +38,15 @@ VALUES ((SELECT id FROM service_order WHERE order_number = :order_number), :stat
 ON CONFLICT (service_order, station, bundle) DO UPDATE SET back = 0
 
 -- name: tell
-INSERT INTO told_order (service_order, station, base, content, evidence, known)
+INSERT INTO told_order (service_order, station, base, content, evidence, known, events)
 VALUES ((SELECT id FROM service_order WHERE order_number = :order_number), :station, :base,
-        :content, :evidence, :known)
+        :content, :evidence, :known, :events)
 ON CONFLICT (service_order, station) DO UPDATE
 SET base = excluded.base, content = excluded.content, evidence = max(evidence, excluded.evidence),
-    known = excluded.known
+    known = excluded.known, events = max(events, excluded.events)
 
 -- name: told
-SELECT t.station, t.base, t.content, t.evidence, t.known
+SELECT t.station, t.base, t.content, t.evidence, t.known, t.events
 FROM service_order AS o JOIN told_order AS t ON t.service_order = o.id
 WHERE o.order_number = :order_number ORDER BY t.station
 

@@ -133,7 +133,7 @@ inline Result<void> addVanRows(Transaction &transaction, const ServiceOrder &ord
     LOOPWRIGHT_TRY(StationStore::carry(
         transaction, {order.number, van, {}, bundle, canonicalJson(order.toJson()), at}));
     LOOPWRIGHT_TRY(StationStore::tell(transaction, order.number,
-                                      {van, order.fields(), order.fields(), true, {}}));
+                                      {van, order.fields(), order.fields(), true, {}, 0}));
     Event event;
     event.order = order.number;
     event.by = "K7";

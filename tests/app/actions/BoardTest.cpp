@@ -101,7 +101,8 @@ private slots:
     {
         const auto circuits = [this](const QString &text) {
             QStringList numbers;
-            for (const FoundCircuit &each : foundKinds(*m_records, text)->circuits)
+            const auto found = foundKinds(*m_records, text);
+            for (const FoundCircuit &each : found->circuits)
                 numbers << each.number;
             return numbers;
         };

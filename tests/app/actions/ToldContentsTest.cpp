@@ -235,6 +235,86 @@ private slots:
         QVERIFY(!loopCounts());
     }
 
+    /// A card is recorded at once; whichever of them stands under the id, neither counted.
+    void settledForACardThatNobodyHadDecidedAtTheEnd_data()
+    {
+        QTest::addColumn<bool>("otherFirst");
+        QTest::addColumn<QString>("side");
+        for (const bool otherFirst : {false, true})
+            for (const int side : {7, 8})
+                QTest::addRow("%s %d", otherFirst ? "8 first" : "7 first", side)
+                    << otherFirst << name(side);
+    }
+    void settledForACardThatNobodyHadDecidedAtTheEnd()
+    {
+        QFETCH(bool, otherFirst);
+        QFETCH(QString, side);
+        takeAll("A-1001");
+        van(7).record(briFields(), {safety(1, 5)});
+        van(8).record(briFields(), {safety(1, 5, 0.3)});
+        receiveInTurn(otherFirst ? Turn{8, 7, 9} : Turn{7, 8, 9});
+        office().records->changeWhatIsOut(true);
+        office().at("2026-03-06T08:00:00-06:00");
+        good(cancelOrder(*office().records, "A-1001", "the customer moved"));
+        office().at("2026-03-07T08:00:00-06:00");
+        settle(side);
+        QVERIFY(office().show().decision.criterion("safety")->outcome != CriterionOutcome::Met);
+    }
+
+    /// Of two who told the same either strikes it out.
+    void aFellowTellersVoidCounts_data()
+    {
+        QTest::addColumn<QString>("side");
+        QTest::newRow("7") << name(7);
+        QTest::newRow("9") << name(9);
+    }
+    void aFellowTellersVoidCounts()
+    {
+        QFETCH(QString, side);
+        takeAll("A-1001");
+        van(7).record(briFields(), {evidence(0), loop()});
+        van(8).record(briFields(), {loop(640)});
+        van(9).record(briFields(), {loop()});
+        strikeOut(9);
+        receiveInTurn({7, 8, 9});
+        settle(side);
+        QVERIFY(!loopCounts());
+    }
+
+    /// A copy is as far ahead of the clock as what was told first.
+    void whatWasAheadIsAheadUnderItsOwnId()
+    {
+        takeAll("A-1001");
+        QJsonObject card = evidence(0), later = loop();
+        card["at"] = "2026-03-20T08:55:00-06:00";
+        later["at"] = "2026-03-20T09:00:00-06:00";
+        van(7).at("2026-03-20T20:00:00-06:00");
+        van(7).record(briFields(), {card, later});
+        van(8).record(briFields(), {loop(640)});
+        office().at("2026-03-05T08:00:00-06:00");
+        office().receive(van(7).bring(true));
+        office().at("2026-03-21T08:00:00-06:00");
+        office().receive(van(8).bring(true));
+        settle("van-7");
+        QVERIFY(!loopCounts());
+        settle("van-7", ConflictCode::ClockAhead);
+        QVERIFY(loopCounts());
+    }
+
+    /// Both come home after the end, and tell the same.
+    void whoComesAfterTheEndIsTold_data() { eachTurn(); }
+    void whoComesAfterTheEndIsTold()
+    {
+        QFETCH(Turn, turn);
+        takeAll("A-1001");
+        office().records->changeWhatIsOut(true);
+        good(cancelOrder(*office().records, "A-1001", "the customer moved"));
+        for (const int number : turn)
+            van(number).record(briFields(), {evidence(0)});
+        receiveInTurn(turn);
+        QCOMPARE(conflicts("A-1001", ConflictCode::OrderClosed).size(), std::size_t(3));
+    }
+
     /// Two worked unseen by one another, and the third did nothing of its own.
     void whoWorkedUnseenIsTold_data() { eachTurn(); }
     void whoWorkedUnseenIsTold()

@@ -23,10 +23,18 @@ class VanHazardsTest : public QObject
     Site &van() { return *m_van; }
     Site &other() { return *m_other; }
 
-    static QJsonObject closing(int n, int minute, const char *source = "meter")
+    static QJsonObject closing(int n, int minute, const char *source = "meter", int card = 1)
     {
         return fact(n, "hazard_closed", minute,
-                    {{"hazard", uuid(1)}, {"source", source}, {"by", "Lee"}});
+                    {{"hazard", uuid(card)}, {"source", source}, {"by", "Lee"}});
+    }
+    /// The office gives the order another pair while the van has it.
+    void swapInOffice(const QString &pair)
+    {
+        OrderFields fields = briFields();
+        fields["pair"] = pair;
+        office().records->changeWhatIsOut(true);
+        good(putOrder(*office().records, fields, true));
     }
     static QJsonObject inYear(QJsonObject fact, const QString &year)
     {
@@ -82,6 +90,64 @@ private slots:
     {
         QCOMPARE(office().faults(), QStringList());
         QVERIFY(good(auditDerived(*office().records)).empty());
+    }
+
+    /// A card that names no pair is of the pair that the order had in the van: whoever gets that
+    /// one is told.
+    void aHazardStaysWithThePairOnWhichItWasRead_data()
+    {
+        QTest::addColumn<QString>("side");
+        QTest::newRow("open") << QString();
+        QTest::newRow("office") << QString("office");
+        QTest::newRow("van") << QString("both");
+    }
+    void aHazardStaysWithThePairOnWhichItWasRead()
+    {
+        QFETCH(QString, side);
+        van().open(take(office(), {"A-1001"}));
+        swapInOffice("17-299"); // A-1002 was held for the pair, and has it now
+        van().record(briFields(), {safety(1, 5, 88.0)});
+        office().at("2026-03-05T08:00:00-06:00");
+        office().receive(van().bring());
+        settle(ConflictCode::OrderChanged, side);
+        const auto open = office().show("A-1002").judged.cards.open();
+        QVERIFY(std::ranges::any_of(open, &Hazard::isOfPair));
+        QVERIFY(hazardOnBoard("A-1002"));
+        QCOMPARE(safetyOf("A-1002"), CriterionOutcome::NotMet);
+    }
+    /// The van itself went to another pair after it had read the hazard.
+    void aHazardStaysWithThePairThatTheVanLeft()
+    {
+        van().open(take(office(), {"A-1001"}));
+        van().record(briFields(), {safety(1, 5, 88.0)});
+        OrderFields fields = briFields();
+        fields["pair"] = "17-299";
+        van().records->actAs("D4");
+        good(putOrder(*van().records, fields, true));
+        office().at("2026-03-05T08:00:00-06:00");
+        office().receive(van().bring());
+        good(putOrder(*office().records,
+                      otherBriFields("A-1005", "C-80", "17-301", "217-555-0165", "217-555-0166"),
+                      false));
+        QCOMPARE(office().show().order.pair, QString("17-299"));
+        const auto open = office().show("A-1002").judged.cards.open();
+        QVERIFY(std::ranges::any_of(open, &Hazard::isOfPair));
+    }
+    /// A clear card of the pair that the order had in the van clears nothing on the one it has now.
+    void aClearCardOfAnotherPairClearsNothing()
+    {
+        const OrderFields before =
+            otherBriFields("A-1004", "C-81", "17-299", "217-555-0167", "217-555-0168");
+        good(putOrder(*office().records, before, false));
+        office().record(before, {safety(50, 1, 88.0), closing(51, 2, "meter", 50)});
+        good(cancelOrder(*office().records, "A-1004", "the customer moved"));
+        van().open(take(office(), {"A-1001"}));
+        swapInOffice("17-299");
+        van().record(briFields(), {safety(1, 5)});
+        office().at("2026-03-05T08:00:00-06:00");
+        office().receive(van().bring());
+        QVERIFY(!office().show().judged.cards.open().empty());
+        QVERIFY(hazardOnBoard("A-1001"));
     }
 
     void whatIsDatedAheadClosesNoHazard_data()
