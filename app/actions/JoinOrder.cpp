@@ -4,13 +4,12 @@
 #include "app/actions/BundleOrders.h"
 #include "app/actions/Events.h"
 #include "app/actions/JoinConflicts.h"
+#include "app/actions/JoinSeals.h"
 #include "app/actions/JoinValues.h"
 #include "db/ConflictStore.h"
 #include "db/EventStore.h"
 #include "db/FactStore.h"
 #include "db/ForeignStore.h"
-
-#include <QSet>
 
 #include <algorithm>
 #include <map>
@@ -64,40 +63,6 @@ Result<void> checkChain(const std::vector<Event> &known, const Joining &joining)
         before = event.digest;
         ++sequence;
     }
-    return {};
-}
-
-/// Whatever comes must be sealed by an event of the chain.
-Result<void> checkSeals(const std::vector<Event> &known, const Joining &joining)
-{
-    QSet<QPair<QString, QString>> sealed; // kind of row, digest
-    const auto note = [&](const Event &event) {
-        if (event.order != joining.entry.number)
-            return; // what another order did seals nothing of this one
-        for (const Seal &seal : event.seals())
-            sealed.insert({seal.row, seal.digest});
-    };
-    for (const Event &event : known)
-        note(event);
-    for (const ForeignEvent &each : joining.entry.events)
-        note(each.event);
-    const auto check = [&](const char *row, const QByteArray &content) -> Result<void> {
-        if (sealed.contains({row, sha256Hex(content)}))
-            return {};
-        return refused("broken_chain",
-                       QString("No event of the van tells of a %1 that it brings.").arg(row));
-    };
-    for (const BundledFact &fact : joining.entry.facts) {
-        LOOPWRIGHT_TRY(check("fact", fact.content));
-        if (fact.station != joining.van.tag)
-            return refused("broken_chain", "It brings a fact as the work of another station.");
-    }
-    for (const BundledDecision &decision : joining.entry.decisions) {
-        LOOPWRIGHT_TRY(check("decision", decision.result));
-        LOOPWRIGHT_TRY(check("decision_input", decision.input));
-    }
-    for (const BundledCertificate &certificate : joining.entry.certificates)
-        LOOPWRIGHT_TRY(check("certificate", certificate.content));
     return {};
 }
 
@@ -212,7 +177,7 @@ Result<JoinedOrder> OrderJoining::run()
         const auto known,
         ForeignStore(database()).chainOf(m_joining.van.tag, circuitSubject(m_entry.circuit)));
     LOOPWRIGHT_TRY(checkChain(known, m_joining));
-    LOOPWRIGHT_TRY(checkSeals(known, m_joining));
+    LOOPWRIGHT_TRY(checkSeals(database(), known, m_joining));
     LOOPWRIGHT_ASSIGN(m_facts, factsIn(m_entry, m_joining.place));
     LOOPWRIGHT_ASSIGN(const int told, addForeignEvents(m_records, m_transaction, m_entry));
     LOOPWRIGHT_ASSIGN(const bool isHere, told == 0 ? wasJoined() : Result<bool>(false));

@@ -5086,8 +5086,20 @@
         <translation>Aussteller der Zertifikate</translation>
     </message>
     <message>
+        <source>It brings a certificate with the number "%1", which is none.</source>
+        <translation>Es bringt ein Zertifikat mit der Nummer „%1“, die keine ist.</translation>
+    </message>
+    <message>
         <source>It brings a fact as the work of another station.</source>
         <translation>Es bringt einen Eintrag als Arbeit einer anderen Station.</translation>
+    </message>
+    <message>
+        <source>It brings certificate %1 for order %2, and here it is that of order %3.</source>
+        <translation>Es bringt das Zertifikat %1 für Auftrag %2, und hier ist es das von Auftrag %3.</translation>
+    </message>
+    <message>
+        <source>It brings certificate %1, whose number is that of another station. If the van was restored, add it under the name that it had.</source>
+        <translation>Es bringt das Zertifikat %1, dessen Nummer die einer anderen Station ist. Wurde der Wagen wiederhergestellt, nehmen Sie ihn unter dem Namen auf, den er hatte.</translation>
     </message>
     <message>
         <source>It can be closed as it is; what is not shown is told.</source>
@@ -6284,6 +6296,10 @@
     <message>
         <source>No event of the van tells of a %1 that it brings.</source>
         <translation>Kein Ereignis des Wagens berichtet von einem Eintrag (%1), den er mitbringt.</translation>
+    </message>
+    <message>
+        <source>No event of the van tells of issue %1 of certificate %2 that it brings.</source>
+        <translation>Kein Ereignis des Wagens berichtet von der Ausfertigung %1 des Zertifikats %2, die er mitbringt.</translation>
     </message>
     <message>
         <source>No hazard is open.</source>
