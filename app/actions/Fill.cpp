@@ -1,7 +1,7 @@
 // Puts invented records (Invented.h) into an empty database. What is open goes the way of any
 // order. What is finished is written by the same stores, judged, digested and sealed by the same
-// functions, and comes to the board once, when it is finished, instead of at each step. Longer than
-// 400 lines: the steps of one order's life share the transaction and the day that they are at.
+// functions, and comes to the board once, when it is finished, instead of at each step.
+// Longer than 400 lines: the steps of an order's life share the transaction and the day.
 
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"

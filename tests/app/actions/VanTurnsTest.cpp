@@ -61,6 +61,14 @@ class VanTurnsTest : public QObject
     {
         return fact(2, "self_test", 8, {{"outcome", outcome}});
     }
+    /// On which both orders of the premises were worked on.
+    static QJsonObject visit()
+    {
+        return fact(160, "visit", 1,
+                    {{"arrived", "2026-03-04T08:01:00-06:00"},
+                     {"left", "2026-03-04T09:10:00-06:00"},
+                     {"result", "worked"}});
+    }
     /// The loop of the other order at the premises, by the same person with the same instrument.
     static QJsonObject loopBeside()
     {
@@ -139,7 +147,7 @@ private slots:
         QFETCH(bool, otherFirst);
         van().open(take(office(), {"A-1001"}));
         other().open(take(office(), {"A-1001"}, "van-8", true));
-        office().record(besideFields(), {safety(101, 5), loopBeside()});
+        office().record(besideFields(), {visit(), safety(101, 5), loopBeside()});
         QVERIFY(loopCounts("A-1003"));
         van().record(briFields(), {selfTest("passed")});
         other().record(briFields(), {selfTest("failed")});
@@ -159,7 +167,7 @@ private slots:
     void aVoidOfWhatOrdersShareReachesThem()
     {
         van().open(take(office(), {"A-1001"}));
-        office().record(besideFields(), {safety(101, 5), loopBeside()});
+        office().record(besideFields(), {visit(), safety(101, 5), loopBeside()});
         van().record(briFields(), {selfTest("failed")});
         office().at("2026-03-05T08:00:00-06:00");
         office().receive(van().bring(true));
@@ -184,7 +192,7 @@ private slots:
         other().open(take(office(), {"A-1001"}, "van-8", true));
         van().record(briFields(), {safety(1, 5)});
         const QByteArray first = van().bring(true);
-        other().record(briFields(), {selfTest("passed")});
+        other().record(briFields(), {briFacts()[3]});
         office().at("2026-03-05T08:00:00-06:00");
         if (firstBundleFirst)
             office().receive(first);
