@@ -115,7 +115,7 @@ QChar decimalMark()
 
 QString localizedFigure(const QString &english)
 {
-    return figureWith(decimalMark(), english);
+    return installed().words.figure(english);
 }
 
 QString localizedFigure(double value, int decimals)

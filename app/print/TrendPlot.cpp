@@ -32,7 +32,7 @@ public:
     {
         QString title = style.say(figure.name.english());
         title[0] = title[0].toUpper();
-        m_title = figure.unit.isEmpty() ? title : title + ", " + figure.unit;
+        m_title = figure.unit.isEmpty() ? title : title + ", " + style.say(figure.unit);
         m_verdict = style.say(figure.limitText.english());
         m_rect = rect;
         const double head = pictureHeadHeight(rect.width(), m_title, m_verdict, style);

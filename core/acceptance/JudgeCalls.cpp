@@ -296,7 +296,7 @@ void judgeAnnounced(Judging &judging, const Need &need, const CallFact &call, bo
             Text(QT_TRANSLATE_NOOP("core",
                                    "The network announced the service %1, which the order does not "
                                    "grant."))
-                .arg(toText(*call.announcedService)),
+                .arg(Text::message(toText(*call.announcedService))),
             Text(QT_TRANSLATE_NOOP("core", "Have the office check the services of the line.")));
     else
         judging.settle(need, result, CriterionOutcome::Met,

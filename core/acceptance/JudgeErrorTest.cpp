@@ -163,14 +163,14 @@ void sayNoRun(Judging &judging, const Need &need, const ChannelRuns &channel,
 }
 
 /// "B1 and B2": the channels on which this run has the same part, so that it is told once.
-QString channelsOf(const Judging &judging, const Fact &fact,
-                   const JudgedRun *(*partOf)(const ChannelRuns &))
+Text channelsOf(const Judging &judging, const Fact &fact,
+                const JudgedRun *(*partOf)(const ChannelRuns &))
 {
     QList<Channel> channels;
     for (const ChannelRuns &each : judging.runs)
         if (const JudgedRun *run = partOf(each); run && run->fact == &fact)
             channels << each.channel;
-    return channelsText(channels);
+    return channelsSaid(channels);
 }
 const JudgedRun *decidingRun(const ChannelRuns &channel)
 {
@@ -191,7 +191,7 @@ void judgeChannelRun(Judging &judging, const ChannelRuns &channel, CriterionResu
         return;
     }
     result.evidence << run->fact->id;
-    const QString name = channelsOf(judging, *run->fact, decidingRun);
+    const Text name = channelsOf(judging, *run->fact, decidingRun);
     const JudgedRun &last = channel.runs.back();
     switch (run->standing) {
     case RunStanding::Passed:

@@ -141,7 +141,7 @@ void judgeQuantity(Judging &judging, CriterionResult &result)
              : Text(QT_TRANSLATE_NOOP("core", "The %1 of %2 is %3.")))
             .arg(name)
             .arg(shown)
-            .arg(toText(grade)),
+            .arg(Text::message(toText(grade))),
         poor ? Text(QT_TRANSLATE_NOOP("core", "Clear the trouble and record the %1 again."))
                    .arg(name)
              : Text());

@@ -181,7 +181,7 @@ Findings reviewQuantity(const Need &need, const QJsonObject &typed, const Decisi
     Findings found{finding(severity, toText(grade).toLatin1().constData(), "value",
                            Text(QT_TRANSLATE_NOOP("core", "%1: %2; %3."))
                                .arg(valueText(*quantity, read))
-                               .arg(toText(grade))
+                               .arg(Text::message(toText(grade)))
                                .arg(limitText(*quantity, limits)))};
     addOfficeDoubt(found, AnalogFact{*quantity, read, {}}, "value", input, limits);
     return found;

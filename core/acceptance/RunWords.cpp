@@ -7,13 +7,31 @@
 
 namespace loopwright {
 
-QString channelsText(const QList<Channel> &channels)
+namespace {
+
+QStringList inOrder(const QList<Channel> &channels)
 {
     QStringList words;
     for (const Channel channel : channels)
         words << toText(channel);
     words.sort();
-    return words.join(" and ");
+    return words;
+}
+
+} // namespace
+
+QString channelsText(const QList<Channel> &channels)
+{
+    return inOrder(channels).join(" and ");
+}
+
+Text channelsSaid(const QList<Channel> &channels)
+{
+    Text said;
+    for (const QString &word : inOrder(channels))
+        said = said.isEmpty() ? Text::verbatim(word)
+                              : Text(QT_TRANSLATE_NOOP("core", "%1 and %2")).arg(said).arg(word);
+    return said;
 }
 
 QString pathText(Path path)

@@ -14,6 +14,8 @@ namespace loopwright {
 
 /// "B1 and B2"
 QString channelsText(const QList<Channel> &channels);
+/// The same within a sentence.
+Text channelsSaid(const QList<Channel> &channels);
 /// "self-call"
 QString pathText(Path path);
 /// "1 bit error, 1 errored second, 0 severely errored seconds"

@@ -146,7 +146,7 @@ QString Phrasebook::saying(const QString &english, Within within) const
         if (const auto found = word(english)) // "up" is no figure
             return *found;
         return inOtherCase(english, Strength::Strong, within)
-            .value_or(figureWith(m_catalogue.decimalMark, english));
+            .value_or(m_catalogue.figure(english));
     }
     if (const auto sentences = bySentences(english, within))
         return *sentences;

@@ -1,5 +1,6 @@
 #include "core/base/Text.h"
 
+#include <QRegularExpression>
 #include <QStringList>
 
 namespace loopwright {
@@ -34,6 +35,19 @@ QString filled(const QString &source, const QStringList &values, std::optional<q
 }
 
 } // namespace
+
+/// The units of one letter or two are the same everywhere; this one is a word.
+QString Text::Catalogue::figure(const QString &english) const
+{
+    static const QRegularExpression word("\\b[kM]?ohm\\b");
+    QString text = figureWith(decimalMark, english);
+    if (!say || !text.contains(QStringLiteral("ohm")) || !isFigure(english))
+        return text;
+    const auto unit = word.match(text);
+    if (unit.hasMatch())
+        text.replace(word, say(unit.captured().toUtf8().constData(), {}));
+    return text;
+}
 
 Text::Text(const char *source)
 {
@@ -140,7 +154,7 @@ QString Text::shown(const Part &part, const Catalogue &catalogue)
     if (part.isMessage && catalogue)
         return catalogue.say(part.verbatim.toUtf8().constData(), {});
     if (part.isFigure)
-        return figureWith(catalogue.decimalMark, part.verbatim);
+        return catalogue.figure(part.verbatim);
     if (!part.source)
         return part.continues && !catalogue ? continuing(part.verbatim) : part.verbatim;
     const QStringList values = shownArguments(part, catalogue);
@@ -157,10 +171,9 @@ QStringList Text::shownArguments(const Part &part, const Catalogue &catalogue)
     for (const Argument &argument : part.arguments) {
         const QString *plain = std::get_if<QString>(&argument);
         values << (!plain ? std::get<std::vector<Text>>(argument).front().in(catalogue)
-                   : catalogue.decimalMark == englishMark ||
-                           holdsKey(QString::fromUtf8(part.source), int(values.size()) + 1)
+                   : !catalogue || holdsKey(QString::fromUtf8(part.source), int(values.size()) + 1)
                        ? *plain
-                       : figureWith(catalogue.decimalMark, *plain));
+                       : catalogue.figure(*plain));
     }
     return values;
 }

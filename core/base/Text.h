@@ -28,6 +28,8 @@ public:
         {
         }
         explicit operator bool() const { return bool(say); }
+        /// Its decimal mark, and its unit as the language writes that.
+        QString figure(const QString &english) const;
 
         std::function<QString(const char *source, std::optional<qint64> count)> say = {};
         QChar decimalMark = englishMark; ///< of the figures that stand in it

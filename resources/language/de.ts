@@ -6050,6 +6050,10 @@
         <translation>Falsch gewähltes Präfix</translation>
     </message>
     <message>
+        <source>Mohm</source>
+        <translation>MOhm</translation>
+    </message>
+    <message>
         <source>Month</source>
         <translation>Monat</translation>
     </message>
@@ -13336,6 +13340,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Arten</translation>
     </message>
     <message>
+        <source>kohm</source>
+        <translation>kOhm</translation>
+    </message>
+    <message>
         <source>label=number joined by ; (unpublished: never on a customer's paper)</source>
         <translation>Bezeichnung=Rufnummer, verbunden durch ; (nicht veröffentlicht: nie auf einem Papier für Kunden)</translation>
     </message>
@@ -14165,7 +14173,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>ohm</source>
-        <translation>ohm</translation>
+        <translation>Ohm</translation>
     </message>
     <message>
         <source>ok</source>

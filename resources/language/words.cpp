@@ -5,6 +5,9 @@
 
 constexpr const char *words[] = {
     QT_TRANSLATE_NOOP("words", "exception"),
+    QT_TRANSLATE_NOOP("words", "ohm"),
+    QT_TRANSLATE_NOOP("words", "kohm"),
+    QT_TRANSLATE_NOOP("words", "Mohm"),
     QT_TRANSLATE_NOOP("words", "void"),
     QT_TRANSLATE_NOOP("words", "desk"),
     QT_TRANSLATE_NOOP("words", "made with"),

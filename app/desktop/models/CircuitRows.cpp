@@ -72,7 +72,7 @@ TextRow figureRow(const CircuitFigure &figure, const QString &turnUp)
         change = (difference > 0 ? "+" : "") + localizedFigure(QString::number(difference, 'g', 3));
     }
     return {{name, then ? figureText(then->value) : QStringLiteral("–"), figureText(now.value),
-             change, figure.unit, dayText(now.at.localDate())},
+             change, localizedFigure(figure.unit), dayText(now.at.localDate())},
             signOf(now),
             now.order,
             false};

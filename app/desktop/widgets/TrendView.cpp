@@ -23,7 +23,7 @@ void TrendView::show(std::optional<CircuitFigure> figure)
         for (const CircuitReading &reading : m_figure->readings)
             words << tr("%1, order %2: %3 %4")
                          .arg(dayText(reading.at.localDate()), reading.order,
-                              localizedFigure(reading.value), m_figure->unit);
+                              localizedFigure(reading.value), localizedFigure(m_figure->unit));
     setAccessibleName(m_figure ? tr("Readings of %1").arg(localized(m_figure->name))
                                : tr("Readings over time"));
     setAccessibleDescription(words.join(QStringLiteral("; ")));

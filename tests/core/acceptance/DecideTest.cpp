@@ -895,6 +895,27 @@ private slots:
         const DecisionInput loaded = input(briFields(), facts);
         QCOMPARE(stageOf(decide(loaded, m_limits), loaded, false), stageAt(Station::Loop));
     }
+
+    /// The English is what is stored; another language says each word of it.
+    void anotherLanguageSaysEveryWord()
+    {
+        const Text::Catalogue german([](const char *source, std::optional<qint64>) {
+            const QString text = QString::fromUtf8(source);
+            return text == u"good"        ? QString("gut")
+                   : text == u"%1 and %2" ? QString("%1 und %2")
+                                          : text;
+        });
+        const Decision line = decided(analogFields(), analogFacts());
+        const Text &current = line.criterion("loop_current")->reason;
+        QCOMPARE(current.english(), "The loop current of 31.5 mA is good.");
+        QCOMPARE(current.in(german), "The loop current of 31.5 mA is gut.");
+        QList<QJsonObject> facts = briFacts();
+        facts.back() = run(15, 32, 900, 120);
+        const Decision failed = decided(briFields(), facts);
+        const Text &why = failed.criterion("run")->reason;
+        QVERIFY2(why.english().startsWith("B1 and B2: "), qPrintable(why.english()));
+        QVERIFY2(why.in(german).startsWith("B1 und B2: "), qPrintable(why.in(german)));
+    }
 };
 
 QTEST_APPLESS_MAIN(DecideTest)

@@ -57,6 +57,22 @@ private slots:
         QCOMPARE(Text("%1").arg(english).english(), english);
     }
 
+    /// "ohm" is a word, which a language may write with a capital; other units are the same.
+    void aUnitThatIsAWordIsTranslated()
+    {
+        const Text::Catalogue units(
+            [](const char *source, std::optional<qint64>) {
+                return QString::fromUtf8(source).replace("ohm", "Ohm");
+            },
+            u',');
+        QCOMPARE(Text::figure("692.5 ohm").in(units), "692,5 Ohm");
+        QCOMPARE(Text("%1, %2").arg(QString("ohm")).arg(QString("1.2 kohm (3 kohm)")).in(units),
+                 "Ohm, 1,2 kOhm (3 kOhm)");
+        QCOMPARE(Phrasebook({}, units).say("692 ohm"), "692 Ohm");
+        QCOMPARE(Text("pair %1").arg(QString("692 ohm")).in(units), "pair 692 ohm"); // a key
+        QCOMPARE(Text::figure("692.5 ohm").english(), "692.5 ohm");
+    }
+
     void whatIsNoFigureStays_data()
     {
         QTest::addColumn<QString>("text");
