@@ -138,6 +138,14 @@ QString localizedSentence(const QString &english)
     return onPaper(english);
 }
 
+QString localizedName(const QString &english)
+{
+    const QString said = installed().own && !english.isEmpty()
+                             ? installed().own->translate("", english.toUtf8().constData())
+                             : QString();
+    return said.isEmpty() ? english : said;
+}
+
 QStringList localizedSentences(const QStringList &english)
 {
     QStringList said;

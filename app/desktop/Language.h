@@ -34,6 +34,9 @@ QString localizedWord(const QString &code);
 /// A sentence that was stored in English, or comes as plain text: read by the catalogue's sources
 /// (core/base/Phrasebook.h). What is no text of the program stays as it is.
 QString localizedSentence(const QString &english);
+/// What is named in words of the program or in an office's own, as a limit is: it is translated
+/// where a catalogue has it as a whole, and nothing is read into what somebody typed.
+QString localizedName(const QString &english);
 QStringList localizedSentences(const QStringList &english);
 /// What an action says that could not be done: its place, which is as it is in the file or the
 /// records, and its sentence. The one way by which an error gets into the window.

@@ -28,8 +28,9 @@ RuleResult compared(const QString &key, const Limit &limit, double measured, boo
                     Suitability otherwise, const char *met, const char *notMet,
                     const Text &given = {})
 {
-    // What a limit is named is data of its set.
-    const Text name = given.isEmpty() ? Text::verbatim(limit.name.section(", at ", 0, 0)) : given;
+    // What a limit is named is data of its set; the names of the shipped ones are in the
+    // catalogues.
+    const Text name = given.isEmpty() ? Text::message(limit.name.section(", at ", 0, 0)) : given;
     return {key,
             name,
             isMet ? Suitability::Suitable : otherwise,

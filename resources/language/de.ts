@@ -1974,6 +1974,18 @@
         <translation>7 Ziffern ohne Vorwahl: alle 10 Ziffern eingeben</translation>
     </message>
     <message>
+        <source>83 Ill. Adm. Code 730.525(b)</source>
+        <translation>83 Ill. Adm. Code 730.525(b)</translation>
+    </message>
+    <message>
+        <source>83 Ill. Adm. Code 730.525(g)</source>
+        <translation>83 Ill. Adm. Code 730.525(g)</translation>
+    </message>
+    <message>
+        <source>83 Ill. Adm. Code 730.525(h)</source>
+        <translation>83 Ill. Adm. Code 730.525(h)</translation>
+    </message>
+    <message>
         <source>88</source>
         <translation>88</translation>
     </message>
@@ -2562,6 +2574,14 @@
         <translation>Verändert. %1</translation>
     </message>
     <message>
+        <source>Alternating voltage that stops the work in a wet place, above</source>
+        <translation>Wechselspannung, die an einem nassen Ort die Arbeit anhält, über</translation>
+    </message>
+    <message>
+        <source>Alternating voltage that stops the work, above</source>
+        <translation>Wechselspannung, die die Arbeit anhält, über</translation>
+    </message>
+    <message>
         <source>An ISDN line over one pair: two B channels for calls and a D channel.</source>
         <translation>Ein ISDN-Anschluss über eine Doppelader: zwei B-Kanäle für Anrufe und ein D-Kanal.</translation>
     </message>
@@ -2632,6 +2652,10 @@
     <message>
         <source>Announced number</source>
         <translation>Angesagte Rufnummer</translation>
+    </message>
+    <message>
+        <source>Announced number asked for on every order (1) or only where recorded (0)</source>
+        <translation>Angesagte Nummer bei jedem Auftrag verlangt (1) oder nur, wo sie aufgezeichnet ist (0)</translation>
     </message>
     <message>
         <source>Another &amp;day…</source>
@@ -2822,6 +2846,14 @@
         <translation>Symmetrie</translation>
     </message>
     <message>
+        <source>Balance (power influence less noise), good from</source>
+        <translation>Symmetrie (Starkstrombeeinflussung minus Geräusch), gut ab</translation>
+    </message>
+    <message>
+        <source>Balance (power influence less noise), marginal from</source>
+        <translation>Symmetrie (Starkstrombeeinflussung minus Geräusch), grenzwertig ab</translation>
+    </message>
+    <message>
         <source>Basic rate</source>
         <translation>Basisanschluss</translation>
     </message>
@@ -2868,6 +2900,14 @@
     <message>
         <source>Beside it, %1: %2</source>
         <translation>Daneben, %1: %2</translation>
+    </message>
+    <message>
+        <source>Bit error ratio of the run</source>
+        <translation>Bitfehlerquote des Messlaufs</translation>
+    </message>
+    <message>
+        <source>Bit error ratio of the run, at most</source>
+        <translation>Bitfehlerquote des Messlaufs, höchstens</translation>
     </message>
     <message>
         <source>Bit errors</source>
@@ -2936,6 +2976,14 @@
     <message>
         <source>Bridged tap</source>
         <translation>Stichleitung</translation>
+    </message>
+    <message>
+        <source>Bridged taps of a basic-rate loop in total</source>
+        <translation>Stichleitungen einer Basisanschlussleitung zusammen</translation>
+    </message>
+    <message>
+        <source>Bridged taps of a basic-rate loop in total, at most</source>
+        <translation>Stichleitungen einer Basisanschlussleitung zusammen, höchstens</translation>
     </message>
     <message>
         <source>Bring back</source>
@@ -3474,8 +3522,24 @@
         <translation>Dämpfung des Anschlusses bei %1</translation>
     </message>
     <message>
+        <source>Circuit loss at 1004 Hz, good up to</source>
+        <translation>Dämpfung bei 1004 Hz, gut bis</translation>
+    </message>
+    <message>
+        <source>Circuit loss at 1004 Hz, marginal up to</source>
+        <translation>Dämpfung bei 1004 Hz, grenzwertig bis</translation>
+    </message>
+    <message>
         <source>Circuit noise</source>
         <translation>Geräusch</translation>
+    </message>
+    <message>
+        <source>Circuit noise, good below</source>
+        <translation>Leitungsgeräusch, gut unter</translation>
+    </message>
+    <message>
+        <source>Circuit noise, marginal up to</source>
+        <translation>Leitungsgeräusch, grenzwertig bis</translation>
     </message>
     <message>
         <source>Circuit number</source>
@@ -3622,6 +3686,10 @@
         <translation>Abschlussnummer, der Dienststelle vorzulesen</translation>
     </message>
     <message>
+        <source>Confidence of the stated upper bound</source>
+        <translation>Sicherheit der angegebenen oberen Schranke</translation>
+    </message>
+    <message>
         <source>Contact</source>
         <translation>Kontakt</translation>
     </message>
@@ -3738,6 +3806,14 @@
         <translation>Gleichstromwiderstand</translation>
     </message>
     <message>
+        <source>DC resistance of a basic-rate loop</source>
+        <translation>Gleichstromwiderstand einer Basisanschlussleitung</translation>
+    </message>
+    <message>
+        <source>DC resistance of a basic-rate loop, at most</source>
+        <translation>Gleichstromwiderstand einer Basisanschlussleitung, höchstens</translation>
+    </message>
+    <message>
         <source>DC voltage</source>
         <translation>Gleichspannung</translation>
     </message>
@@ -3838,6 +3914,14 @@
         <translation>Geliefert</translation>
     </message>
     <message>
+        <source>Departure of a load coil from its spacing</source>
+        <translation>Abweichung einer Pupinspule von ihrem Abstand</translation>
+    </message>
+    <message>
+        <source>Departure of a load coil from its spacing, at most this share of it</source>
+        <translation>Abweichung einer Pupinspule von ihrem Abstand, höchstens dieser Anteil davon</translation>
+    </message>
+    <message>
         <source>Des&amp;k work…</source>
         <translation>&amp;Büroarbeit…</translation>
     </message>
@@ -3888,6 +3972,14 @@
     <message>
         <source>Digest of its record</source>
         <translation>Hashwert seines Datensatzes</translation>
+    </message>
+    <message>
+        <source>Direct voltage that is foreign battery on a pair without office battery, from</source>
+        <translation>Gleichspannung, die auf einer Doppelader ohne Amtsbatterie fremde Batterie ist, ab</translation>
+    </message>
+    <message>
+        <source>Direct voltage that stops the work, above</source>
+        <translation>Gleichspannung, die die Arbeit anhält, über</translation>
     </message>
     <message>
         <source>Directory number</source>
@@ -4086,6 +4178,30 @@
         <translation>Den Leitungsaufbau der Doppelader eingeben oder ihren Widerstand messen.</translation>
     </message>
     <message>
+        <source>Error of the loss prediction</source>
+        <translation>Fehler der Dämpfungsvorhersage</translation>
+    </message>
+    <message>
+        <source>Error of the loss prediction, at least</source>
+        <translation>Fehler der Dämpfungsvorhersage, mindestens</translation>
+    </message>
+    <message>
+        <source>Error of the loss prediction, share of the loss</source>
+        <translation>Fehler der Dämpfungsvorhersage, Anteil der Dämpfung</translation>
+    </message>
+    <message>
+        <source>Error of the resistance prediction</source>
+        <translation>Fehler der Widerstandsvorhersage</translation>
+    </message>
+    <message>
+        <source>Error of the resistance prediction, at least</source>
+        <translation>Fehler der Widerstandsvorhersage, mindestens</translation>
+    </message>
+    <message>
+        <source>Error of the resistance prediction, share of the resistance</source>
+        <translation>Fehler der Widerstandsvorhersage, Anteil des Widerstands</translation>
+    </message>
+    <message>
         <source>Error test</source>
         <translation>Fehlermessung</translation>
     </message>
@@ -4108,6 +4224,14 @@
     <message>
         <source>Errored seconds (ESR) or severely errored ones (SESR) divided by the seconds of available time; undefined where there are none.</source>
         <translation>Fehlerhafte (ESR) oder stark fehlerhafte Sekunden (SESR) geteilt durch die Sekunden der verfügbaren Zeit; unbestimmt, wo es keine gibt.</translation>
+    </message>
+    <message>
+        <source>Errored seconds of the run</source>
+        <translation>Fehlerhafte Sekunden des Messlaufs</translation>
+    </message>
+    <message>
+        <source>Errored seconds of the run, at most this share of available seconds</source>
+        <translation>Fehlerhafte Sekunden des Messlaufs, höchstens dieser Anteil der verfügbaren Sekunden</translation>
     </message>
     <message>
         <source>Errored seconds seen</source>
@@ -4426,6 +4550,14 @@
         <translation>Fremdspannung</translation>
     </message>
     <message>
+        <source>Foreign voltage on a dead pair, good below</source>
+        <translation>Fremdspannung auf einer stromlosen Doppelader, gut unter</translation>
+    </message>
+    <message>
+        <source>Foreign voltage on a dead pair, marginal up to</source>
+        <translation>Fremdspannung auf einer stromlosen Doppelader, grenzwertig bis</translation>
+    </message>
+    <message>
         <source>Foreign voltage, alternating and direct, was measured between tip, ring and ground before anything was touched.</source>
         <translation>Fremdspannung, Wechsel- und Gleichspannung, wurde zwischen a-Ader, b-Ader und Erde gemessen, bevor etwas berührt wurde.</translation>
     </message>
@@ -4444,6 +4576,10 @@
     <message>
         <source>French national</source>
         <translation>national, Frankreich</translation>
+    </message>
+    <message>
+        <source>Frequency at which a basic-rate loop is judged</source>
+        <translation>Frequenz, bei der eine Basisanschlussleitung beurteilt wird</translation>
     </message>
     <message>
         <source>From %1. Taken in.</source>
@@ -4620,6 +4756,14 @@
     <message>
         <source>Have the record of the pair mended.</source>
         <translation>Die verzeichneten Angaben zur Doppelader berichtigen lassen.</translation>
+    </message>
+    <message>
+        <source>Hawaii Adm. Rules 6-80-97</source>
+        <translation>Hawaii Adm. Rules 6-80-97</translation>
+    </message>
+    <message>
+        <source>Hawaii Adm. Rules 6-80-97 and 83 Ill. Adm. Code 730.525(c)</source>
+        <translation>Hawaii Adm. Rules 6-80-97 und 83 Ill. Adm. Code 730.525(c)</translation>
     </message>
     <message>
         <source>Hazard</source>
@@ -4956,6 +5100,14 @@
     <message>
         <source>Insulation of the pair and its shield's ground.</source>
         <translation>Isolation der Doppelader und Erdung ihres Schirms.</translation>
+    </message>
+    <message>
+        <source>Insulation resistance, good from</source>
+        <translation>Isolationswiderstand, gut ab</translation>
+    </message>
+    <message>
+        <source>Insulation resistance, marginal from</source>
+        <translation>Isolationswiderstand, grenzwertig ab</translation>
     </message>
     <message>
         <source>Insulation tests</source>
@@ -5678,8 +5830,24 @@
         <translation>Verlassen um</translation>
     </message>
     <message>
+        <source>Length of a basic-rate loop with its taps</source>
+        <translation>Länge einer Basisanschlussleitung mit ihren Stichleitungen</translation>
+    </message>
+    <message>
+        <source>Length of a basic-rate loop with its taps, at most</source>
+        <translation>Länge einer Basisanschlussleitung mit ihren Stichleitungen, höchstens</translation>
+    </message>
+    <message>
         <source>Length of element %1</source>
         <translation>Länge von Element %1</translation>
+    </message>
+    <message>
+        <source>Length of the error-rate run</source>
+        <translation>Dauer des Bitfehler-Messlaufs</translation>
+    </message>
+    <message>
+        <source>Length of the error-rate run, at least</source>
+        <translation>Dauer des Bitfehler-Messlaufs, mindestens</translation>
     </message>
     <message>
         <source>Length of the run</source>
@@ -5754,6 +5922,14 @@
         <translation>Pupinspulen alle %1 vorgesehen: größte Abweichung %2 %, höchstens %3 %</translation>
     </message>
     <message>
+        <source>Load coils on a basic-rate loop</source>
+        <translation>Pupinspulen auf einer Basisanschlussleitung</translation>
+    </message>
+    <message>
+        <source>Load coils on a basic-rate loop, at most</source>
+        <translation>Pupinspulen auf einer Basisanschlussleitung, höchstens</translation>
+    </message>
+    <message>
         <source>Load coils: %1 on %2, as the rule asks beyond %3</source>
         <translation>Pupinspulen: %1 auf %2, wie es die Regel über %3 verlangt</translation>
     </message>
@@ -5822,6 +5998,22 @@
         <translation>Schleifenstrom</translation>
     </message>
     <message>
+        <source>Loop current, good from</source>
+        <translation>Schleifenstrom, gut ab</translation>
+    </message>
+    <message>
+        <source>Loop current, good up to</source>
+        <translation>Schleifenstrom, gut bis</translation>
+    </message>
+    <message>
+        <source>Loop current, marginal from</source>
+        <translation>Schleifenstrom, grenzwertig ab</translation>
+    </message>
+    <message>
+        <source>Loop current, marginal up to</source>
+        <translation>Schleifenstrom, grenzwertig bis</translation>
+    </message>
+    <message>
         <source>Loop reading</source>
         <translation>Messwert der Anschlussleitung</translation>
     </message>
@@ -5878,12 +6070,28 @@
         <translation>Dämpfung gemessen bei</translation>
     </message>
     <message>
+        <source>Loss of a basic-rate loop at 40 kHz between 135 ohm</source>
+        <translation>Dämpfung einer Basisanschlussleitung bei 40 kHz, Abschluss 135 Ohm</translation>
+    </message>
+    <message>
+        <source>Loss of a basic-rate loop at 40 kHz between 135 ohm, at most</source>
+        <translation>Dämpfung einer Basisanschlussleitung bei 40 kHz, Abschluss 135 Ohm, höchstens</translation>
+    </message>
+    <message>
         <source>Loss over frequency</source>
         <translation>Dämpfung über der Frequenz</translation>
     </message>
     <message>
         <source>Loss, dB</source>
         <translation>Dämpfung, dB</translation>
+    </message>
+    <message>
+        <source>Losses of pattern synchronisation in the run</source>
+        <translation>Verluste des Mustergleichlaufs im Messlauf</translation>
+    </message>
+    <message>
+        <source>Losses of pattern synchronisation in the run, at most</source>
+        <translation>Verluste des Mustergleichlaufs im Messlauf, höchstens</translation>
     </message>
     <message>
         <source>Losses of sync</source>
@@ -6858,6 +7066,18 @@
         <translation>Ruhespannung</translation>
     </message>
     <message>
+        <source>On-hook voltage, good from</source>
+        <translation>Spannung bei aufgelegtem Hörer, gut ab</translation>
+    </message>
+    <message>
+        <source>On-hook voltage, good up to</source>
+        <translation>Spannung bei aufgelegtem Hörer, gut bis</translation>
+    </message>
+    <message>
+        <source>On-hook voltage, marginal from</source>
+        <translation>Spannung bei aufgelegtem Hörer, grenzwertig ab</translation>
+    </message>
+    <message>
         <source>One SPID, and both B channels are ordered: ask the provider for the second</source>
         <translation>Eine SPID, aber beide B-Kanäle sind bestellt: beim Anbieter nach der zweiten fragen</translation>
     </message>
@@ -7344,6 +7564,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Starkstrombeeinflussung</translation>
     </message>
     <message>
+        <source>Power influence, good up to</source>
+        <translation>Starkstrombeeinflussung, gut bis</translation>
+    </message>
+    <message>
+        <source>Power influence, marginal up to</source>
+        <translation>Starkstrombeeinflussung, grenzwertig bis</translation>
+    </message>
+    <message>
         <source>Power lines and power equipment count as live until you can see that they are bonded to an accepted ground. Metal conduit, bare ground wires and street-light fixtures below the communications attachment, or less than 20 inches above it, count as live too: test for voltage first, then place a temporary bond to the strand that carries 500 A for 1 s.</source>
         <translation>Starkstromleitungen und -geräte gelten als spannungführend, bis man sieht, dass sie mit einer anerkannten Erde verbunden sind. Metallrohre, blanke Erdleiter und Straßenleuchten unter der Fernmeldebefestigung oder weniger als 20 Zoll darüber gelten ebenso: zuerst auf Spannung prüfen, dann eine vorläufige Verbindung zum Tragseil anbringen, die 500 A für 1 s trägt.</translation>
     </message>
@@ -7538,6 +7766,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Quiet seconds</source>
         <translation>Ruhige Sekunden</translation>
+    </message>
+    <message>
+        <source>Quiet seconds before errors are sent on purpose</source>
+        <translation>Fehlerfreie Sekunden vor dem absichtlichen Einfügen von Fehlern</translation>
+    </message>
+    <message>
+        <source>Quiet seconds before errors are sent on purpose, at least</source>
+        <translation>Fehlerfreie Sekunden vor dem absichtlichen Einfügen von Fehlern, mindestens</translation>
     </message>
     <message>
         <source>Rate, bit/s</source>
@@ -7812,8 +8048,28 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Verlangtes Leistungsmerkmal nicht bestellt</translation>
     </message>
     <message>
+        <source>Resistance between which a basic-rate loop is judged</source>
+        <translation>Abschlusswiderstand, bei dem eine Basisanschlussleitung beurteilt wird</translation>
+    </message>
+    <message>
         <source>Resistance design</source>
         <translation>Widerstandsbemessung</translation>
+    </message>
+    <message>
+        <source>Resistance design, DC resistance</source>
+        <translation>Widerstandsbemessung, Gleichstromwiderstand</translation>
+    </message>
+    <message>
+        <source>Resistance design, DC resistance, at most</source>
+        <translation>Widerstandsbemessung, Gleichstromwiderstand, höchstens</translation>
+    </message>
+    <message>
+        <source>Resistance design, length without load coils</source>
+        <translation>Widerstandsbemessung, Länge ohne Pupinspulen</translation>
+    </message>
+    <message>
+        <source>Resistance design, length without load coils, at most</source>
+        <translation>Widerstandsbemessung, Länge ohne Pupinspulen, höchstens</translation>
     </message>
     <message>
         <source>Resistance of the pair, then the feed of the line card.</source>
@@ -7856,6 +8112,58 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Überarbeitete Widerstandsbemessung</translation>
     </message>
     <message>
+        <source>Revised resistance design, DC resistance from 18 to 24 kft</source>
+        <translation>Überarbeitete Widerstandsbemessung, Gleichstromwiderstand von 18 bis 24 kft</translation>
+    </message>
+    <message>
+        <source>Revised resistance design, DC resistance from 18 to 24 kft, at most</source>
+        <translation>Überarbeitete Widerstandsbemessung, Gleichstromwiderstand von 18 bis 24 kft, höchstens</translation>
+    </message>
+    <message>
+        <source>Revised resistance design, DC resistance to 18 kft</source>
+        <translation>Überarbeitete Widerstandsbemessung, Gleichstromwiderstand bis 18 kft</translation>
+    </message>
+    <message>
+        <source>Revised resistance design, DC resistance to 18 kft, at most</source>
+        <translation>Überarbeitete Widerstandsbemessung, Gleichstromwiderstand bis 18 kft, höchstens</translation>
+    </message>
+    <message>
+        <source>Revised resistance design, bridged taps in total</source>
+        <translation>Überarbeitete Widerstandsbemessung, Stichleitungen zusammen</translation>
+    </message>
+    <message>
+        <source>Revised resistance design, bridged taps in total, at most</source>
+        <translation>Überarbeitete Widerstandsbemessung, Stichleitungen zusammen, höchstens</translation>
+    </message>
+    <message>
+        <source>Revised resistance design, end section with taps of a loaded loop</source>
+        <translation>Überarbeitete Widerstandsbemessung, Endfeld einer bespulten Leitung mit Stichleitungen</translation>
+    </message>
+    <message>
+        <source>Revised resistance design, end section with taps of a loaded loop, at least</source>
+        <translation>Überarbeitete Widerstandsbemessung, Endfeld einer bespulten Leitung mit Stichleitungen, mindestens</translation>
+    </message>
+    <message>
+        <source>Revised resistance design, end section with taps of a loaded loop, at most</source>
+        <translation>Überarbeitete Widerstandsbemessung, Endfeld einer bespulten Leitung mit Stichleitungen, höchstens</translation>
+    </message>
+    <message>
+        <source>Revised resistance design, length on copper</source>
+        <translation>Überarbeitete Widerstandsbemessung, Länge auf Kupfer</translation>
+    </message>
+    <message>
+        <source>Revised resistance design, length on copper, at most</source>
+        <translation>Überarbeitete Widerstandsbemessung, Länge auf Kupfer, höchstens</translation>
+    </message>
+    <message>
+        <source>Revised resistance design, length without load coils</source>
+        <translation>Überarbeitete Widerstandsbemessung, Länge ohne Pupinspulen</translation>
+    </message>
+    <message>
+        <source>Revised resistance design, length without load coils, at most</source>
+        <translation>Überarbeitete Widerstandsbemessung, Länge ohne Pupinspulen, höchstens</translation>
+    </message>
+    <message>
         <source>Ringing</source>
         <translation>Ruf</translation>
     </message>
@@ -7866,6 +8174,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Ringing voltage</source>
         <translation>Rufspannung</translation>
+    </message>
+    <message>
+        <source>Ringing voltage at the interface, good from</source>
+        <translation>Rufspannung an der Übergabestelle, gut ab</translation>
+    </message>
+    <message>
+        <source>Ringing voltage at the interface, marginal from</source>
+        <translation>Rufspannung an der Übergabestelle, grenzwertig ab</translation>
     </message>
     <message>
         <source>Role</source>
@@ -7930,6 +8246,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Runs that are over</source>
         <translation>Beendete Messläufe</translation>
+    </message>
+    <message>
+        <source>S.C. Code Regs. 103-663.3</source>
+        <translation>S.C. Code Regs. 103-663.3</translation>
     </message>
     <message>
         <source>S/T</source>
@@ -8316,8 +8636,48 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Vermittlungsstellen</translation>
     </message>
     <message>
+        <source>Serving-area bridged taps in total</source>
+        <translation>Versorgungsbereich, Stichleitungen zusammen</translation>
+    </message>
+    <message>
+        <source>Serving-area bridged taps in total, at most</source>
+        <translation>Versorgungsbereich, Stichleitungen zusammen, höchstens</translation>
+    </message>
+    <message>
+        <source>Serving-area changes of gauge</source>
+        <translation>Versorgungsbereich, Wechsel der Drahtstärke</translation>
+    </message>
+    <message>
+        <source>Serving-area changes of gauge, at most</source>
+        <translation>Versorgungsbereich, Wechsel der Drahtstärke, höchstens</translation>
+    </message>
+    <message>
+        <source>Serving-area length of 24 AWG and coarser with taps</source>
+        <translation>Versorgungsbereich, Länge von 24 AWG und dicker mit Stichleitungen</translation>
+    </message>
+    <message>
+        <source>Serving-area length of 24 AWG and coarser with taps, at most</source>
+        <translation>Versorgungsbereich, Länge von 24 AWG und dicker mit Stichleitungen, höchstens</translation>
+    </message>
+    <message>
+        <source>Serving-area length of 26 AWG with taps</source>
+        <translation>Versorgungsbereich, Länge von 26 AWG mit Stichleitungen</translation>
+    </message>
+    <message>
+        <source>Serving-area length of 26 AWG with taps, at most</source>
+        <translation>Versorgungsbereich, Länge von 26 AWG mit Stichleitungen, höchstens</translation>
+    </message>
+    <message>
         <source>Serving-area length with taps for its gauges</source>
         <translation>Länge mit Stichleitungen im Versorgungsbereich, je nach Drahtstärke</translation>
+    </message>
+    <message>
+        <source>Serving-area single bridged tap</source>
+        <translation>Versorgungsbereich, einzelne Stichleitung</translation>
+    </message>
+    <message>
+        <source>Serving-area single bridged tap, at most</source>
+        <translation>Versorgungsbereich, einzelne Stichleitung, höchstens</translation>
     </message>
     <message>
         <source>Set</source>
@@ -8398,6 +8758,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Severely errored seconds</source>
         <translation>Stark fehlerhafte Sekunden</translation>
+    </message>
+    <message>
+        <source>Severely errored seconds of the run</source>
+        <translation>Stark fehlerhafte Sekunden des Messlaufs</translation>
+    </message>
+    <message>
+        <source>Severely errored seconds of the run, at most</source>
+        <translation>Stark fehlerhafte Sekunden des Messlaufs, höchstens</translation>
     </message>
     <message>
         <source>Severely errored, unavailable</source>
@@ -8524,8 +8892,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Zettel für die Dienststelle</translation>
     </message>
     <message>
+        <source>Slips in the run where the instrument tells them</source>
+        <translation>Schlupfe im Messlauf, wo das Messgerät sie anzeigt</translation>
+    </message>
+    <message>
+        <source>Slips in the run where the instrument tells them, at most</source>
+        <translation>Schlupfe im Messlauf, wo das Messgerät sie anzeigt, höchstens</translation>
+    </message>
+    <message>
         <source>Slope</source>
         <translation>Dämpfungsverzerrung</translation>
+    </message>
+    <message>
+        <source>Slope, 404 and 2804 Hz against 1004 Hz, good up to</source>
+        <translation>Dämpfungsverzerrung, 404 und 2804 Hz gegen 1004 Hz, gut bis</translation>
+    </message>
+    <message>
+        <source>Slope, 404 and 2804 Hz against 1004 Hz, marginal up to</source>
+        <translation>Dämpfungsverzerrung, 404 und 2804 Hz gegen 1004 Hz, grenzwertig bis</translation>
     </message>
     <message>
         <source>So already: %1.</source>
@@ -8890,6 +9274,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Temperature of the cable</source>
         <translation>Kabeltemperatur</translation>
+    </message>
+    <message>
+        <source>Temperature of the cable at which a prediction is judged</source>
+        <translation>Temperatur des Kabels, bei der eine Vorhersage beurteilt wird</translation>
     </message>
     <message>
         <source>Temporary failure</source>
@@ -11988,6 +12376,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>im Fach üblich</translation>
     </message>
     <message>
+        <source>common practice, from memory</source>
+        <translation>im Fach üblich, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>common practice, from memory: aerial cable in the sun</source>
+        <translation>im Fach üblich, aus dem Gedächtnis: Luftkabel in der Sonne</translation>
+    </message>
+    <message>
+        <source>common practice, from memory; for a safety officer to confirm</source>
+        <translation>im Fach üblich, aus dem Gedächtnis; von einer Sicherheitsfachkraft zu bestätigen</translation>
+    </message>
+    <message>
         <source>common practice; employer's rules</source>
         <translation>im Fach üblich; Regeln des Arbeitgebers</translation>
     </message>
@@ -14934,6 +15334,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>terminal id</source>
         <translation>Endgerätekennung</translation>
+    </message>
+    <message>
+        <source>termination: published equipment practice</source>
+        <translation>Abschluss: veröffentlichte Gerätepraxis</translation>
     </message>
     <message>
         <source>test line</source>

@@ -3,13 +3,14 @@
 
   update.py [--check] [--lupdate FILE]
 
-The texts are those that the source marks, and the messages (messages.py). A catalogue holds each text once, in the one context "loopwright": a text reads the same wherever it
+The texts are those that the source marks, the messages (messages.py), and what the shipped limits are named and come from. A catalogue holds each text once, in the one context "loopwright": a text reads the same wherever it
 stands, unless a comment in the source tells two apart. What has gone from the source goes from the
 catalogue; what is new stands there as unfinished. --check changes nothing; it ends with 1, and names
 the texts, where a catalogue is not up to date, or a translation is missing or has other places
 (%1, %n, &) than its source.
 """
 import argparse
+import json
 import pathlib
 import re
 import shutil
@@ -50,6 +51,14 @@ def with_messages(texts, found):
     for text in found:
         texts.setdefault((text, ""), False)
     return texts
+
+
+def of_limits():
+    """What each shipped limit is named, whole and as a finding names it, and where it comes from."""
+    for path in sorted((TOP / "resources/limits").glob("*.json")):
+        for limit in json.loads(path.read_text(encoding="utf-8"))["limits"]:
+            yield from (limit["name"], limit["name"].split(", at ")[0])
+            yield from (limit[key] for key in ("source", "source_beyond") if key in limit)
 
 
 def read(path):
@@ -109,7 +118,7 @@ def main():
     parser.add_argument("--lupdate", default=shutil.which("lupdate", path="/usr/lib/qt6/bin") or "lupdate")
     said = parser.parse_args()
     found, pieces = messages.messages(TOP)
-    texts = with_messages(texts_of_source(said.lupdate), found)
+    texts = with_messages(texts_of_source(said.lupdate), [*found, *of_limits()])
     status = 0
     for fault in [*messages.faults_of_reading(), *messages.unlisted(pieces, [text for text, _ in texts])]:
         print(fault)

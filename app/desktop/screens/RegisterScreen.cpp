@@ -222,8 +222,10 @@ void RegisterScreen::showLimits()
     }
     std::vector<TextRow> rows;
     for (const Limit &limit : limits->all())
-        rows.push_back({{limit.name, localizedFigure(QLocale::c().toString(limit.value, 'g', 12)),
-                         limit.unit, limit.source, limits->version(), limit.key},
+        rows.push_back({{localizedName(limit.name),
+                         localizedFigure(QLocale::c().toString(limit.value, 'g', 12)),
+                         localizedFigure(limit.unit), localizedName(limit.source),
+                         limits->version(), limit.key},
                         Status::None,
                         limit.key,
                         false});

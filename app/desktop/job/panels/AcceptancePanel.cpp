@@ -146,7 +146,7 @@ private:
                 u'\n' +
                 tr("Excepted by %1: %2").arg(criterion.excepted->by, criterion.excepted->because);
         return {criterion.key, loopwright::signOf(criterion), title, text,
-                tr("Source of the limit: %1").arg(criterion.source)};
+                tr("Source of the limit: %1").arg(localizedName(criterion.source))};
     }
 
     void showEvidence(const QString &criterion)

@@ -1,5 +1,6 @@
 #include "app/desktop/screens/RegisterScreen.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "tests/support/DeskRecords.h"
 
@@ -93,6 +94,32 @@ private slots:
         QVERIFY(limits->rowCount() > 10);
         for (int row = 0; row < limits->rowCount(); ++row)
             QVERIFY2(!cell(limits, row, 3).isEmpty(), qPrintable(cell(limits, row, 0)));
+    }
+
+    /// The shipped limits; what an office named itself is in no catalogue.
+    void limitsAreNamedInTheLanguageOfTheWindow()
+    {
+        speak("de");
+        DeskRecords records(false);
+        RegisterScreen screen(records.workplace());
+        screen.refresh();
+        const auto *limits = model(screen, "limits");
+        QStringList rows;
+        for (int row = 0; row < limits->rowCount(); ++row)
+            rows << QStringList{cell(limits, row, 0), cell(limits, row, 1), cell(limits, row, 2),
+                                cell(limits, row, 3)}
+                        .join(u'|');
+        speak("en");
+        QVERIFY(rows.contains("Gleichstromwiderstand einer Basisanschlussleitung, "
+                              "höchstens|1300|Ohm|im Fach üblich"));
+        QVERIFY(rows.filter(" at most").isEmpty());
+    }
+    void anotherNameOfALimitStaysAsItWasTyped()
+    {
+        speak("de");
+        const QString own = localizedName("Our loops, at most; common practice");
+        speak("en");
+        QCOMPARE(own, "Our loops, at most; common practice");
     }
 
     void emptyListsSayWhichFileToImport()
