@@ -44,6 +44,9 @@ Table::Table(const QString &objectName, const QString &spoken, QWidget *parent)
     connect(horizontalHeader(), &QHeaderView::sectionMoved, this, &Table::columnsChanged);
     connect(this, &QTableView::doubleClicked, this, &Table::opened);
     addCopyKey(this, [this] { copyRows(); });
+    horizontalHeader()->setResizeContentsPrecision(0); // what a column asks for: of rows in view
+    m_measuring.setSingleShot(true);
+    connect(&m_measuring, &QTimer::timeout, this, &Table::measure);
     whenThemed(this, [this] { fit(); });
 }
 
@@ -57,7 +60,14 @@ void Table::setModel(QAbstractItemModel *model)
 {
     {
         const QScopedValueRollback fitting(m_fitting, true); // nobody drew its columns to a width
+        if (this->model())
+            disconnect(this->model(), nullptr, &m_measuring, nullptr);
         QTableView::setModel(model);
+    }
+    const auto later = [this] { m_measuring.start(0); };
+    if (model) {
+        connect(model, &QAbstractItemModel::modelReset, &m_measuring, later);
+        connect(model, &QAbstractItemModel::rowsInserted, &m_measuring, later);
     }
     fit();
 }
@@ -140,13 +150,67 @@ void Table::fit()
     const QScopedValueRollback fitting(m_fitting, true);
     verticalHeader()->setDefaultSectionSize(em(1.95));
     horizontalHeader()->setFont(sized(0.9, QFont::DemiBold));
-    const int headings = horizontalHeader()->count();
-    for (int column = 0; column < int(m_ems.size()); ++column) {
-        const bool free = column < headings && !m_byHand.contains(column);
-        const int heading = free ? horizontalHeader()->sectionSizeHint(column) : 0;
-        setColumnWidth(column, std::max(em(m_ems[std::size_t(column)]), heading));
-    }
     setIconSize({em(1), em(1)});
+    m_wanted.clear();
+    spread();
+    measure();
+    m_measuring.start(0); // again when the rows are laid out
+}
+
+/// What the rows in view ask for, however many there are.
+void Table::measure()
+{
+    if (!isVisible() || !model() || horizontalHeader()->sectionsMovable())
+        return;
+    const int most = em(40);
+    const int columns = std::min(int(m_ems.size()), horizontalHeader()->count());
+    for (int column = 0; column < columns; ++column)
+        if (!isColumnHidden(column))
+            m_wanted[column] =
+                std::max(m_wanted[column], std::min(sizeHintForColumn(column) + em(0.2), most));
+    spread();
+}
+
+/// In em, or what its heading needs; as it was drawn by hand.
+int Table::leastWidth(int column) const
+{
+    const bool free = column < horizontalHeader()->count() && !m_byHand.contains(column);
+    const int heading = free ? horizontalHeader()->sectionSizeHint(column) : 0;
+    return std::max(em(m_ems[std::size_t(column)]), heading);
+}
+
+/// The room to spare, to the columns that lack any: the least lack first, so that as many as can be
+/// are whole.
+std::map<int, int> Table::extraWidths() const
+{
+    int room = viewport()->width();
+    std::vector<std::pair<int, int>> lacking;
+    const int columns = std::min(int(m_ems.size()), horizontalHeader()->count());
+    for (int column = 0; column < columns; ++column) {
+        if (isColumnHidden(column))
+            continue;
+        const int least = leastWidth(column);
+        room -= least;
+        if (const auto wanted = m_wanted.find(column);
+            wanted != m_wanted.end() && wanted->second > least && !m_byHand.contains(column))
+            lacking.emplace_back(wanted->second - least, column);
+    }
+    std::ranges::sort(lacking);
+    std::map<int, int> extra;
+    for (std::size_t i = 0; i < lacking.size() && room > 0; ++i) {
+        const int given = std::min(lacking[i].first, room / int(lacking.size() - i));
+        extra[lacking[i].second] = given;
+        room -= given;
+    }
+    return extra;
+}
+
+void Table::spread()
+{
+    const QScopedValueRollback fitting(m_fitting, true);
+    std::map<int, int> extra = extraWidths();
+    for (int column = 0; column < int(m_ems.size()); ++column)
+        setColumnWidth(column, leastWidth(column) + extra[column]);
     fitLast();
 }
 
@@ -171,7 +235,14 @@ void Table::fitLast()
 void Table::resizeEvent(QResizeEvent *event)
 {
     QTableView::resizeEvent(event);
-    fitLast();
+    spread();
+    m_measuring.start(0); // more rows may be in view
+}
+
+void Table::showEvent(QShowEvent *event)
+{
+    QTableView::showEvent(event);
+    m_measuring.start(0);
 }
 
 void Table::keyboardSearch(const QString &text)

@@ -4,8 +4,10 @@
 
 #include <QJsonArray>
 #include <QTableView>
+#include <QTimer>
 
 #include <functional>
+#include <map>
 #include <set>
 
 class QMenu;
@@ -18,8 +20,9 @@ class Table : public QTableView
 public:
     Table(const QString &objectName, const QString &spoken, QWidget *parent = nullptr);
 
-    /// Widths of the columns in em, and more where a heading needs it; the last column takes what
-    /// is left.
+    /// Widths of the columns in em, and more where a heading needs it. Room that is to spare goes
+    /// to what the rows in view would elide, unless the columns can be arranged and so are a
+    /// person's; the last column takes what is left.
     void setColumnEms(std::vector<double> ems);
     /// What a person made of the columns: each with its key (the header's Qt::UserRole), width in
     /// em and whether it is shown, in the order in which they stand.
@@ -61,10 +64,15 @@ public:
 protected:
     void keyPressEvent(QKeyEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
+    void showEvent(QShowEvent *event) override;
     void contextMenuEvent(QContextMenuEvent *event) override;
 
 private:
     void fit();
+    void measure();
+    void spread();
+    int leastWidth(int column) const;
+    std::map<int, int> extraWidths() const;
     void fitLast();
     int lastShown() const;
     void keepWidth(int column, int width);
@@ -72,6 +80,10 @@ private:
 
     std::function<QString(int row, int column)> m_cellText;
     std::vector<double> m_ems;
+    /// Widths that the contents of rows asked for, by column. They only grow, so that columns do
+    /// not jump when rows come and go.
+    std::map<int, int> m_wanted;
+    QTimer m_measuring;     ///< once, after rows came, went or moved into view
     std::set<int> m_byHand; ///< columns that a person made as wide as they are
     bool m_fitting = false; ///< widths change, and not by hand
 };

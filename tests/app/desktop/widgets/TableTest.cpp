@@ -8,6 +8,7 @@
 #include <QContextMenuEvent>
 #include <QGuiApplication>
 #include <QHeaderView>
+#include <QJsonObject>
 #include <QMenu>
 #include <QSignalSpy>
 #include <QTest>
@@ -88,6 +89,47 @@ private slots:
         table.horizontalHeader()->resizeSection(0, 40); // as a person drags it
         table.setColumnEms({40 / double(em(100)) * 100, 3, 3});
         QCOMPARE(header->sectionSize(0), 40);
+    }
+
+    /// What would be elided takes the room to spare, not the last column alone.
+    void contentsTakeTheRoomToSpare()
+    {
+        const QString customer = "Harbour and Sons, Ship Chandlers";
+        TextTable model({"order", "customer", "why"});
+        Table table("spare", "Spare");
+        table.setModel(&model);
+        table.setColumnEms({3, 5, 3});
+        table.resize(em(60), 200);
+        table.show();
+        model.show({{{"1", customer, "ok"}, Status::None, "1", false}});
+        const QHeaderView *header = table.horizontalHeader();
+        const int needed = table.fontMetrics().horizontalAdvance(customer);
+        QTRY_VERIFY(header->sectionSize(1) > needed);
+        QVERIFY(header->sectionSize(1) < needed + em(3));
+        QVERIFY(table.columns().at(1).toObject().value("ems").toDouble() ==
+                5); // it is nobody's wish
+        const int whole = header->sectionSize(1);
+        table.resize(em(12), 200);
+        QTRY_VERIFY(header->sectionSize(1) < whole);
+        table.resize(em(60), 200);
+        QTRY_COMPARE(header->sectionSize(1), whole);
+        table.horizontalHeader()->resizeSection(1, em(6)); // by hand
+        table.resize(em(61), 200);
+        QTest::qWait(20);
+        QCOMPARE(header->sectionSize(1), em(6));
+    }
+    void columnsThatCanBeArrangedKeepTheirWidths()
+    {
+        TextTable model({"order", "customer", "why"});
+        Table table("kept", "Kept");
+        table.setModel(&model);
+        table.setColumnEms({6, 6, 6});
+        table.horizontalHeader()->setSectionsMovable(true);
+        table.resize(em(60), 200);
+        table.show();
+        model.show({{{"1", "Harbour and Sons, Ship Chandlers", ""}, Status::None, "1", false}});
+        QTest::qWait(20);
+        QCOMPARE(table.horizontalHeader()->sectionSize(1), em(6));
     }
 
     void nothingSelectedLeavesTheClipboard()
