@@ -3906,10 +3906,6 @@
         <translation>Entscheidet Kriterium für Kriterium aus dem, was erfasst wurde, und aus nichts anderem: niemand tippt ein, dass ein Anschluss bestanden hat.</translation>
     </message>
     <message>
-        <source>Delete on a row's kind takes the row out.</source>
-        <translation>Entf auf der Art einer Zeile entfernt die Zeile.</translation>
-    </message>
-    <message>
         <source>Delivered</source>
         <translation>Geliefert</translation>
     </message>
@@ -5830,6 +5826,10 @@
         <translation>Verlassen um</translation>
     </message>
     <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
         <source>Length of a basic-rate loop with its taps</source>
         <translation>Länge einer Basisanschlussleitung mit ihren Stichleitungen</translation>
     </message>
@@ -5856,10 +5856,6 @@
     <message>
         <source>Length, %1</source>
         <translation>Länge, %1</translation>
-    </message>
-    <message>
-        <source>Length: ft, or m; coil: mH</source>
-        <translation>Länge: ft oder m; Spule: mH</translation>
     </message>
     <message>
         <source>Let both sign, look at it, issue it.</source>
@@ -11560,12 +11556,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Wird aufgenommen, aber zurückgehalten</translation>
     </message>
     <message>
+        <source>Wire</source>
+        <translation>Draht</translation>
+    </message>
+    <message>
         <source>Wire of element %1</source>
         <translation>Drahtstärke von Element %1</translation>
     </message>
     <message>
-        <source>Wire: AWG, or mm</source>
-        <translation>Draht: AWG oder mm</translation>
+        <source>Wire: AWG, or mm. Length: ft, or m; of a coil mH. Delete on a row's kind takes the row out.</source>
+        <translation>Draht: AWG oder mm. Länge: ft oder m; bei einer Spule mH. Entf auf der Art einer Zeile entfernt die Zeile.</translation>
     </message>
     <message>
         <source>Wiring and equipment on your side of %1: the point of demarcation.</source>

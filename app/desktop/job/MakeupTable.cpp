@@ -73,11 +73,10 @@ MakeupTable::MakeupTable(const QString &part, QWidget *parent)
     m_grid->setContentsMargins(0, 0, 0, 0);
     m_grid->setColumnStretch(1, 2);
     m_grid->setColumnStretch(2, 3);
-    const QString heads[] = {tr("From the office"), tr("Wire: AWG, or mm"),
-                             tr("Length: ft, or m; coil: mH")};
+    // The units stand below: behind a heading they would make its column wide, or three lines high.
+    const QString heads[] = {tr("From the office"), tr("Wire"), tr("Length")};
     for (int column = 0; column < 3; ++column) {
         auto *head = new QLabel(heads[column]);
-        head->setWordWrap(true);
         whenThemed(head, [head] { head->setFont(sized(0.92, QFont::DemiBold)); });
         m_grid->addWidget(head, 0, column);
     }
@@ -86,7 +85,9 @@ MakeupTable::MakeupTable(const QString &part, QWidget *parent)
                              tr("°F, or °C; left empty: 70 °F"));
     auto *warmth = new QLabel(m_temperature->accessibleName());
     warmth->setBuddy(m_temperature);
-    auto *help = new QLabel(tr("Delete on a row's kind takes the row out."));
+    auto *help =
+        new QLabel(tr("Wire: AWG, or mm. Length: ft, or m; of a coil mH. Delete on a row's "
+                      "kind takes the row out."));
     help->setForegroundRole(QPalette::PlaceholderText);
     help->setWordWrap(true);
     // Far below any row, so that rows can be put in above them.
@@ -105,7 +106,7 @@ QLineEdit *MakeupTable::makeEdit(const QString &name, const QString &accessibleN
     edit->setAccessibleName(accessibleName);
     edit->setPlaceholderText(sample);
     edit->installEventFilter(this);
-    whenThemed(edit, [edit] { edit->setMinimumHeight(em(2.3)); });
+    whenThemed(edit, [edit] { edit->setMinimumSize(em(7), em(2.3)); });
     connect(edit, &QLineEdit::textEdited, this, [this] {
         clearMark();
         ensureEmptyRow();

@@ -2,6 +2,7 @@
 // English. That every screen shows them so is seen by the test "pictures".
 
 #include "app/desktop/Language.h"
+#include "app/desktop/Theme.h"
 #include "app/desktop/form/FieldSpec.h"
 #include "app/desktop/form/Form.h"
 #include "app/desktop/job/MakeupTable.h"
@@ -191,6 +192,22 @@ private slots:
         QCOMPARE(row, (QJsonArray{"section", "0,4 mm", "1234,5 m"}));
         QCOMPARE(table.typed().value("temperature").toString(), "21,1250 C");
         QCOMPARE(table.makeup().value("temperature_c").toDouble(), 21.125);
+    }
+
+    /// Beside the drawing, with the longer German words.
+    void aMakeupIsTypedIntoFieldsThatShowIt()
+    {
+        MakeupTable table("part");
+        table.resize(table.minimumSizeHint());
+        table.show();
+        for (const char *field : {"part.1.wire", "part.1.length"}) {
+            const auto *edit = table.findChild<QLineEdit *>(field);
+            QVERIFY2(edit->width() >= em(7), field);
+            QVERIFY2(edit->fontMetrics().horizontalAdvance("2700,5 m") < edit->width(), field);
+        }
+        for (const QLabel *label : table.findChildren<QLabel *>())
+            if (!label->wordWrap())
+                QVERIFY2(label->width() >= label->sizeHint().width(), qPrintable(label->text()));
     }
 
     void daysAndWordsWithinASentence()
