@@ -117,11 +117,16 @@ void showOptions(QComboBox &combo, const std::vector<KeyedOption> &options)
     showText(combo, kept);
 }
 
-Editor listEditor(const FieldSpec &spec, const EditorHeard &heard)
+Editor listEditor(const FieldSpec &spec, EditorSize size, const EditorHeard &heard)
 {
     auto *combo = new QComboBox;
     combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     combo->setMinimumContentsLength(8);
+    if (size == EditorSize::Roomy)
+        whenThemed(combo, [combo] {
+            combo->setFont(sized(1.1));
+            combo->setMinimumHeight(em(2.5));
+        });
     if (spec.answer == Answer::OpenList) {
         combo->setEditable(true);
         combo->setInsertPolicy(QComboBox::NoInsert);
@@ -146,7 +151,7 @@ Editor editorOf(const FieldSpec &spec, const QString &name, EditorSize size,
         return keyedEditor(spec, heard);
     case Answer::List:
     case Answer::OpenList:
-        return listEditor(spec, heard);
+        return listEditor(spec, size, heard);
     case Answer::Lines:
         return linesEditor(heard);
     case Answer::Services:

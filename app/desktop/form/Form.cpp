@@ -105,8 +105,11 @@ void Form::addButton(FormShape shape, FieldGrid *grid)
     auto *layout = new QVBoxLayout(holder);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(2);
-    if (shape == FormShape::Line) // as high as the labels of the fields beside it
-        layout->addWidget(new QLabel(QStringLiteral(" ")));
+    if (shape == FormShape::Line) { // in line with the fields beside it
+        auto *label = new QLabel(QStringLiteral(" "));
+        label->setObjectName(QLatin1StringView(fieldLabelName));
+        layout->addWidget(label);
+    }
     layout->addWidget(m_button, 0, Qt::AlignLeft | Qt::AlignTop);
     layout->addStretch(1);
     grid->add(holder, shape == FormShape::Line ? 1 : 0);

@@ -1,12 +1,17 @@
 #pragma once
 // A layout in columns of one width, as many as there is room for: fields keep their order and their
-// edges stay in line at any size of window and letters.
+// edges stay in line at any size of window and letters. A field begins as much lower as its label
+// (fieldLabelName) has fewer lines than others of its row, so that the fields stand in one line.
 
 #include <QLayout>
 
+#include <optional>
 #include <vector>
 
 namespace loopwright {
+
+/// The object's name of a label that stands above a field, directly within what is laid out.
+constexpr const char *fieldLabelName = "field.label";
 
 class FieldGrid : public QLayout
 {
@@ -29,6 +34,8 @@ public:
     Qt::Orientations expandingDirections() const override { return Qt::Horizontal; }
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override { return arrange({0, 0, width, 0}, false); }
+    /// Of the label above its first field at this width, where it has one.
+    std::optional<int> labelHeight(int width) const;
     QSize sizeHint() const override;
     QSize minimumSize() const override;
     void setGeometry(const QRect &rect) override;
@@ -40,6 +47,7 @@ private:
         int span = 1;
         bool newRow = false;
     };
+    int columnsIn(int width) const;
     int arrange(const QRect &rect, bool apply) const;
     int arrangeRow(const std::vector<std::pair<QLayoutItem *, QRect>> &row, bool apply) const;
 

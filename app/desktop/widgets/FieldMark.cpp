@@ -3,6 +3,7 @@
 #include "app/desktop/Keys.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/widgets/FieldGrid.h"
 #include "app/desktop/widgets/PageElements.h"
 
 #include <QAction>
@@ -42,6 +43,7 @@ FieldMark::FieldMark(const QString &label, QWidget *field, QWidget *parent)
     layout->setStretch(1, grows ? 1 : 0);
     if (!grows)
         layout->addStretch(1);
+    m_label->setObjectName(QLatin1StringView(fieldLabelName));
     m_label->setWordWrap(true);
     m_label->setBuddy(m_field);
     setLabel(label);

@@ -234,6 +234,18 @@ private slots:
         QTRY_COMPARE(m_kept.size(), 1); // and its draft is kept
     }
 
+    void aListIsAsHighAsWhatIsTypedBesideIt()
+    {
+        const std::vector<KeyedOption> codes{{u'A', "a", "Ay"}, {u'B', "b", "Bee"}};
+        const FieldSpec text{"text", "Text", {}, Answer::Text},
+            list{"list", "List", {}, Answer::List, codes},
+            open{"open", "Open", {}, Answer::OpenList, codes};
+        Form form("other", "Record", {{{}, {text, list, open}}}, {});
+        form.resize(900, 300);
+        form.show();
+        for (const char *key : {"list", "open"})
+            QCOMPARE(form.field(key)->field()->height(), form.field("text")->field()->height());
+    }
     void everyKindOfAnswerIsReadAndWritten()
     {
         const std::vector<KeyedOption> codes = {{u'A', "a", "First"}, {u'B', "b", "Second"}};

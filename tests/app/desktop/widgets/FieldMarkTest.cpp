@@ -1,5 +1,8 @@
 #include "app/desktop/widgets/FieldMark.h"
 
+#include "app/desktop/Theme.h"
+#include "app/desktop/widgets/FieldGrid.h"
+
 #include <QComboBox>
 #include <QLineEdit>
 #include <QSignalSpy>
@@ -34,6 +37,29 @@ private slots:
         named->setAccessibleName("Terminal 2, SPID");
         FieldMark other("SPID", named);
         QCOMPARE(named->accessibleName(), "Terminal 2, SPID");
+    }
+
+    /// However many lines the label of one of them has.
+    void fieldsOfOneRowStandInLine()
+    {
+        QWidget page;
+        auto *grid = new FieldGrid(10, &page);
+        QList<FieldMark *> marks;
+        for (const char *label : {"Short",
+                                  "A label that has three lines or even more of them in a "
+                                  "column of ten em",
+                                  "Next row"}) {
+            marks << new FieldMark(label, new QLineEdit);
+            grid->add(marks.back());
+        }
+        page.resize(em(24), em(30)); // two columns
+        page.show();
+        const auto top = [&](int i) { return marks[i]->field()->mapTo(&page, QPoint()).y(); };
+        QCOMPARE(top(0), top(1));
+        QVERIFY(marks[0]->field()->height() == marks[1]->field()->height());
+        QVERIFY(top(2) > top(1) + marks[1]->field()->height());
+        QVERIFY(marks[1]->geometry().bottom() < marks[2]->geometry().top());
+        QCOMPARE(grid->heightForWidth(page.width()), marks[2]->geometry().bottom() + 1);
     }
 
     void showsTheWorstAndKeepsTheOthers()
