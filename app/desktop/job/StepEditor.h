@@ -23,6 +23,8 @@ public:
     virtual QStringList needs() const = 0;
     /// The steps were made anew; what is typed stays.
     virtual void showSteps() = 0;
+    /// What the panel says above it, which need not be read again at each field.
+    void setSaidAbove(const QString &said) { m_saidAbove = said; }
     /// Where the need is entered next.
     virtual QWidget *entry(const QString &need) = 0;
     /// One question: several of them stand side by side.
@@ -43,9 +45,12 @@ signals:
 
 protected:
     JobSession &desk() const { return m_desk; }
+    /// Whether a step waits for what the panel says that it waits for.
+    bool isSaidAbove(const Step &step) const;
 
 private:
     JobSession &m_desk;
+    QString m_saidAbove;
 };
 
 Status statusOf(StepState state);

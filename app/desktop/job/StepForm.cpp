@@ -118,6 +118,12 @@ std::pair<Status, QString> standingOf(const Step &step, const Moment &now)
             said.isEmpty() ? word : QString("%1: %2").arg(word, said.join(u' '))};
 }
 
+bool StepEditor::isSaidAbove(const Step &step) const
+{
+    const QString because = localized(step.because);
+    return step.state == StepState::Closed && !because.isEmpty() && m_saidAbove.contains(because);
+}
+
 QString partOf(const QString &panel, const QString &need)
 {
     return need == panel || need.startsWith(panel + '.') ? need : panel + '.' + need;
@@ -200,12 +206,18 @@ void StepForm::showSteps()
     m_form->setEnabled(corrects || now->closedBy.isEmpty());
     m_form->button()->parentWidget()->setVisible(!isOneKey(*m_form));
     auto [sign, text] = standingOf(*now, desk().now());
+    const QString hint = sentence(now->need.hint);
+    if (m_isRow && isSaidAbove(*now)) {
+        m_form->fields().front()->setHint(hint, Status::None, text);
+        return;
+    }
     if (m_isRow) {
         m_form->fields().front()->setHint(text, sign);
         return;
     }
+    if (isSaidAbove(*now))
+        text = stateName(now->state);
     const QString label = headOf(now->need);
-    const QString hint = sentence(now->need.hint);
     const bool saysHint = text.endsWith(hint); // it stands below
     m_state->show(
         sign == Status::None ? Status::Open : sign,

@@ -27,13 +27,22 @@ bool stillCounts(const Step &step)
     return step.state == StepState::Done || step.state == StepState::Failed;
 }
 
-/// "Dial tone: …" where the sentence does not say itself what it is about.
-QString told(const Step &step, const Text &sentence)
+/// "Dial tone: …" where neither the sentence nor the panel's title says what it is about.
+QString told(const Step &step, const Text &sentence, const QString &title)
 {
     const QString label = localized(step.need.label), text = localized(sentence);
-    return text.isEmpty()           ? label + '.'
-           : text.startsWith(label) ? text
-                                    : QString("%1: %2").arg(label, text);
+    return text.isEmpty()                             ? label + '.'
+           : text.startsWith(label) || title == label ? text
+                                                      : QString("%1: %2").arg(label, text);
+}
+
+std::pair<Status, QString> standingAs(const Step *step, bool excepted)
+{
+    if (!step)
+        return {Status::None, {}};
+    const QString word = stateName(step->state), because = localized(step->because);
+    return {excepted ? Status::Doubtful : statusOf(step->state),
+            because.isEmpty() ? word : QString("%1: %2").arg(word, because)};
 }
 
 } // namespace
@@ -71,8 +80,11 @@ std::vector<const Step *> StepPanel::steps() const
 
 void StepPanel::showOrder()
 {
-    for (StepEditor *editor : m_editors)
+    const QString said = standing().second;
+    for (StepEditor *editor : m_editors) {
+        editor->setSaidAbove(said);
         editor->showSteps();
+    }
     StationPanel::showOrder();
 }
 
@@ -99,16 +111,17 @@ std::pair<Status, QString> StepPanel::standing() const
 {
     if (info().standing)
         return info().standing(desk());
+    const QString title = StationPanel::tr(info().title);
     const auto own = steps();
     const auto first = [&own](auto is) {
         const auto found = std::ranges::find_if(own, is);
         return found == own.end() ? nullptr : *found;
     };
     if (const Step *toDo = first([](const Step *each) { return each->isToDo(); }))
-        return {
-            statusOf(toDo->state),
-            QString("%1: %2").arg(stateName(toDo->state),
-                                  told(*toDo, toDo->next.isEmpty() ? toDo->because : toDo->next))};
+        return {statusOf(toDo->state),
+                QString("%1: %2").arg(
+                    stateName(toDo->state),
+                    told(*toDo, toDo->next.isEmpty() ? toDo->because : toDo->next, title))};
     if (const Step *waits =
             first([](const Step *each) { return each->state == StepState::Closed; }))
         return {statusOf(waits->state),
@@ -117,7 +130,7 @@ std::pair<Status, QString> StepPanel::standing() const
     bool excepted = false;
     for (const Step *each : own)
         if (each->counts && stillCounts(*each))
-            results << told(*each, each->because);
+            results << told(*each, each->because, title);
         else if (each->state == StepState::NotNeeded && !each->need.isOffer() &&
                  !each->because.isEmpty())
             excepted = true;
@@ -130,12 +143,7 @@ std::pair<Status, QString> StepPanel::standing() const
     if (offers)
         return {Status::None, {}};
     const Step *done = first([](const Step *each) { return each->state == StepState::Done; });
-    const Step *shown = done ? done : own.empty() ? nullptr : own.front();
-    if (!shown)
-        return {Status::None, {}};
-    const QString word = stateName(shown->state), because = localized(shown->because);
-    return {excepted ? Status::Doubtful : statusOf(shown->state),
-            because.isEmpty() ? word : QString("%1: %2").arg(word, because)};
+    return standingAs(done ? done : own.empty() ? nullptr : own.front(), excepted);
 }
 
 /// Null if it can be corrected in none.

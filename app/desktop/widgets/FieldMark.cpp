@@ -89,9 +89,10 @@ void FieldMark::setBelow(QWidget *widget)
     static_cast<QBoxLayout *>(layout())->insertWidget(2, widget);
 }
 
-void FieldMark::setHint(const QString &hint, Status sign)
+void FieldMark::setHint(const QString &hint, Status sign, const QString &spoken)
 {
     m_hint = hint;
+    m_spokenHint = spoken.isEmpty() ? hint : spoken;
     m_hintSign = sign;
     showLine();
 }
@@ -139,7 +140,7 @@ void FieldMark::showLine()
     m_line->setToolTip(asTip(others.join(u'\n')));
     // A screen reader hears the reason when the field takes the focus.
     m_field->setAccessibleDescription(
-        m_findings.empty() ? m_hint
+        m_findings.empty() ? m_spokenHint
                            : localizedWord(severityName(m_findings.front().severity)) + ": " +
                                  localized(m_findings.front().reason));
 

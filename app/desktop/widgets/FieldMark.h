@@ -27,8 +27,8 @@ public:
     /// Takes a widget over that stands between the field and the line below it.
     void setBelow(QWidget *widget);
     /// "ohm; at most 1300" …, with a sign where it says how something stands; shown while nothing
-    /// is found.
-    void setHint(const QString &hint, Status sign = Status::None);
+    /// is found. `spoken`: what a screen reader says instead, where it is read elsewhere.
+    void setHint(const QString &hint, Status sign = Status::None, const QString &spoken = {});
     /// Shows the worst of these; the others are in the tool tip. Empty: nothing is wrong.
     void setFindings(const Findings &findings);
     void clearFindings() { setFindings({}); }
@@ -56,6 +56,7 @@ private:
     QToolButton *m_repair;
     QAction *m_repairKey = nullptr; ///< on while a repair is offered
     QString m_hint;
+    QString m_spokenHint;
     Status m_hintSign = Status::None;
     Findings m_findings;
     bool m_tight = false;

@@ -239,6 +239,30 @@ private slots:
         QVERIFY2(back.isEmpty(), qPrintable(back.join("; ")));
     }
 
+    /// The panel says what its steps wait for; a field says it to a screen reader alone.
+    void whatAllFieldsWaitForIsSaidOnce()
+    {
+        JobBench bench({briFields()});
+        bench.at(5);
+        bench.openJob("A-1001");
+        const QString said = bench.find<QWidget>("calls.title")->accessibleName();
+        QVERIFY2(said.contains("safety card", Qt::CaseInsensitive), qPrintable(said));
+        const Field *field = fieldOf(bench, "calls.call.out.B1.voice.outcome");
+        const QString below = field->sentence(), spoken = field->field()->accessibleDescription();
+        QVERIFY2(!below.contains("safety card", Qt::CaseInsensitive), qPrintable(below));
+        QVERIFY2(spoken.contains("safety card", Qt::CaseInsensitive), qPrintable(spoken));
+    }
+    /// "Measured on the pair … done: 612 ohm", not once more what was measured.
+    void aTitleIsNotRepeatedBehindItself()
+    {
+        JobBench bench({briFields()});
+        bench.at(100);
+        take(bench.records(), briFields(), briFacts());
+        bench.openJob("A-1001");
+        const QString said = bench.find<QWidget>("pair.title")->accessibleName();
+        QVERIFY2(said.contains("612 ohm"), qPrintable(said));
+        QCOMPARE(said.count("Measured on the pair"), 1);
+    }
     void theCircuitIsOneKeyAway()
     {
         JobBench bench({briFields()});
