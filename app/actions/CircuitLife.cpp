@@ -3,6 +3,7 @@
 #include "app/actions/BulkEvents.h"
 #include "core/acceptance/FactWords.h"
 #include "core/acceptance/Visits.h"
+#include "core/base/PaperTime.h"
 
 #include <algorithm>
 
@@ -84,8 +85,8 @@ private:
             add(event.at, LifeKind::Trouble, "Trouble: " + m_view.order.symptom, LifeResult::Badly);
         else
             add(event.at, LifeKind::Order,
-                QString("Order to %1 taken in, due %2")
-                    .arg(orderWord(m_view.order), m_view.order.dueDate.toString(Qt::ISODate)));
+                QString("Order taken in: %1, due %2")
+                    .arg(orderWord(m_view.order), paperDay(m_view.order.dueDate)));
     }
     void tellEnd(const Event &event, bool repair)
     {

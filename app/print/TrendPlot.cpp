@@ -1,9 +1,12 @@
 #include "app/print/TrendPlot.h"
 
+#include "core/base/PaperTime.h"
+
 #include <QFontMetricsF>
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace loopwright {
 
@@ -105,10 +108,10 @@ private:
         }
     }
 
-    /// Each order's number under its readings and each day below, as long as there is room.
+    /// Each order's number under its readings and each day below its own, as long as there is room.
     void paintOrders()
     {
-        double orderFree = m_plot.left(), dayFree = m_plot.left();
+        double orderFree = m_plot.left(), dayFree = m_rect.left();
         for (std::size_t i = 0; i < m_readings.size(); ++i) {
             const CircuitReading &reading = m_readings[i];
             const CircuitReading *before = i > 0 ? &m_readings[i - 1] : nullptr;
@@ -124,9 +127,12 @@ private:
             m_painter.setPen(m_style.muted);
             if (otherOrder)
                 orderFree = paintWord(reading.order, left, m_plot.bottom() + em() * 0.2, orderFree);
-            if (otherOrder || before->at.localDate() != reading.at.localDate())
-                dayFree = paintWord(reading.at.localDate().toString(Qt::ISODate), left,
-                                    m_plot.bottom() + em() * 1.3, dayFree);
+            if (otherOrder || before->at.localDate() != reading.at.localDate()) {
+                const QString day = m_style.say(paperDay(reading.at.localDate()));
+                const double begin =
+                    std::max(m_rect.left(), x(i) - m_metrics.horizontalAdvance(day) / 2);
+                dayFree = paintWord(day, begin, m_plot.bottom() + em() * 1.3, dayFree);
+            }
         }
     }
     /// Where the next word may begin.
@@ -140,6 +146,32 @@ private:
         return left + width + em() * 0.6;
     }
 
+    /// Whether the line through the readings, or a sign on it, meets the area.
+    bool crossesReadings(const QRectF &area) const
+    {
+        const QRectF near = area.adjusted(-em() * 0.3, -em() * 0.3, em() * 0.3, em() * 0.3);
+        std::optional<QPointF> before;
+        for (std::size_t i = 0; i < m_readings.size(); ++i) {
+            const QPointF at(x(i), y(m_readings[i].value));
+            if (near.contains(at))
+                return true;
+            if (m_readings[i].state == ReadingState::Aside)
+                continue;
+            if (before && at.x() > near.left() && before->x() < near.right()) {
+                const auto height = [&](double place) {
+                    return before->y() +
+                           (at.y() - before->y()) * (place - before->x()) / (at.x() - before->x());
+                };
+                const double a = height(std::max(before->x(), near.left())),
+                             b = height(std::min(at.x(), near.right()));
+                if (std::min(a, b) < near.bottom() && std::max(a, b) > near.top())
+                    return true;
+            }
+            before = at;
+        }
+        return false;
+    }
+
     void paintLimit()
     {
         if (!m_figure.limit)
@@ -151,8 +183,12 @@ private:
         m_painter.drawLine(QPointF(m_plot.left(), at), QPointF(m_plot.right(), at));
         const QString word = m_style.say("limit") + ' ' + valueWord(*m_figure.limit);
         const double width = m_metrics.horizontalAdvance(word) + em() * 0.4;
-        const bool above = at - em() > m_plot.top() - em() * 0.5;
-        const QRectF place(m_plot.right() - width, above ? at - em() : at, width, em());
+        const QRectF above(m_plot.right() - width, at - em() * 1.15, width, em());
+        const QRectF below = above.translated(0, em() * 1.3);
+        const bool isRoom = above.top() > m_plot.top() - em() * 0.5;
+        const bool isBetter =
+            crossesReadings(above) && !crossesReadings(below) && below.bottom() < m_plot.bottom();
+        const QRectF place = isRoom && !isBetter ? above : below;
         m_painter.fillRect(place, m_style.ground);
         m_painter.drawText(place, Qt::AlignCenter, word);
     }

@@ -54,6 +54,15 @@ QString capitalised(QString text)
     return text;
 }
 
+/// What begins a sentence has a capital, and none within another one; "B1 …" has it always.
+std::optional<QString> otherCase(const QString &english)
+{
+    if (english.size() < 2 || !english[0].isLetter() || !english[1].isLower())
+        return {};
+    return english[0].isUpper() ? QString(english[0].toLower() + english.mid(1))
+                                : capitalised(english);
+}
+
 const QRegularExpression &aPlace()
 {
     static const QRegularExpression place("%([1-9]|n)");
@@ -145,8 +154,7 @@ QString Phrasebook::saying(const QString &english, Within within) const
     if (isFigure(english)) {
         if (const auto found = word(english)) // "up" is no figure
             return *found;
-        return inOtherCase(english, Strength::Strong, within)
-            .value_or(m_catalogue.figure(english));
+        return inOtherCase(english, Strength::Strong, within).value_or(m_catalogue.figure(english));
     }
     if (const auto sentences = bySentences(english, within))
         return *sentences;
@@ -186,6 +194,8 @@ std::optional<QString> Phrasebook::wholly(const QString &english, Strength stren
 {
     if (const auto found = word(english))
         return found;
+    if (const auto found = wordInOtherCase(english)) // "Certificate issued" is no "Certificate %1"
+        return found;
     if (const auto found = byForm(english, strength, within))
         return found;
     if (const auto found = inOtherCase(english, strength, within))
@@ -196,21 +206,21 @@ std::optional<QString> Phrasebook::wholly(const QString &english, Strength stren
     return {};
 }
 
-/// What begins a sentence has a capital, and none within another one; "B1 …" has it always.
+std::optional<QString> Phrasebook::wordInOtherCase(const QString &english) const
+{
+    const auto other = otherCase(english);
+    const auto found = other ? word(*other) : std::nullopt;
+    return found && english[0].isUpper() ? capitalised(*found) : found;
+}
+
 std::optional<QString> Phrasebook::inOtherCase(const QString &english, Strength strength,
                                                Within within) const
 {
-    if (english.size() < 2 || !english[0].isLetter() || !english[1].isLower())
-        return {};
-    const bool large = english[0].isUpper();
-    const QString other =
-        large ? QString(english[0].toLower() + english.mid(1)) : capitalised(english);
-    auto found = word(other);
-    if (!found)
-        found = byForm(other, strength, within);
-    if (found && large)
-        return capitalised(*found);
-    return found;
+    if (const auto found = wordInOtherCase(english))
+        return found;
+    const auto other = otherCase(english);
+    const auto found = other ? byForm(*other, strength, within) : std::nullopt;
+    return found && english[0].isUpper() ? capitalised(*found) : found;
 }
 
 std::optional<QString> Phrasebook::word(const QString &english) const

@@ -55,6 +55,7 @@ private:
     QString saying(const QString &english, Within within) const;
     std::optional<QString> bySentences(const QString &english, Within within) const;
     std::optional<QString> wholly(const QString &english, Strength strength, Within within) const;
+    std::optional<QString> wordInOtherCase(const QString &english) const;
     std::optional<QString> inOtherCase(const QString &english, Strength strength,
                                        Within within) const;
     std::optional<QString> word(const QString &english) const;

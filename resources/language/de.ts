@@ -57,7 +57,7 @@
     </message>
     <message>
         <source>"%1" is neither a day as YYYY-MM-DD nor not_required</source>
-        <translation>„%1“ ist weder ein Tag als YYYY-MM-DD noch not_required</translation>
+        <translation>„%1“ ist weder ein Tag als JJJJ-MM-TT noch not_required</translation>
     </message>
     <message>
         <source>"%1" is neither yes nor no</source>
@@ -97,11 +97,11 @@
     </message>
     <message>
         <source>"%1" is not a day as YYYY-MM-DD</source>
-        <translation>„%1“ ist kein Tag als YYYY-MM-DD</translation>
+        <translation>„%1“ ist kein Tag als JJJJ-MM-TT</translation>
     </message>
     <message>
         <source>"%1" is not a day of the calendar as YYYY-MM-DD</source>
-        <translation>„%1“ ist kein Kalendertag als YYYY-MM-DD</translation>
+        <translation>„%1“ ist kein Kalendertag als JJJJ-MM-TT</translation>
     </message>
     <message>
         <source>"%1" is not a protocol variant of a basic-rate line.</source>
@@ -231,19 +231,19 @@
     </message>
     <message>
         <source>%1 April %2</source>
-        <translation>%1. April %2</translation>
+        <translation>%1. April %2</translation>
     </message>
     <message>
         <source>%1 April to %2</source>
-        <translation>%1. April bis %2</translation>
+        <translation>%1. April bis %2</translation>
     </message>
     <message>
         <source>%1 August %2</source>
-        <translation>%1. August %2</translation>
+        <translation>%1. August %2</translation>
     </message>
     <message>
         <source>%1 August to %2</source>
-        <translation>%1. August bis %2</translation>
+        <translation>%1. August bis %2</translation>
     </message>
     <message>
         <source>%1 Check first (%2): %3 Then: %4</source>
@@ -251,19 +251,19 @@
     </message>
     <message>
         <source>%1 December %2</source>
-        <translation>%1. Dezember %2</translation>
+        <translation>%1. Dezember %2</translation>
     </message>
     <message>
         <source>%1 December to %2</source>
-        <translation>%1. Dezember bis %2</translation>
+        <translation>%1. Dezember bis %2</translation>
     </message>
     <message>
         <source>%1 February %2</source>
-        <translation>%1. Februar %2</translation>
+        <translation>%1. Februar %2</translation>
     </message>
     <message>
         <source>%1 February to %2</source>
-        <translation>%1. Februar bis %2</translation>
+        <translation>%1. Februar bis %2</translation>
     </message>
     <message>
         <source>%1 It stays there; this order gets another value.</source>
@@ -271,59 +271,59 @@
     </message>
     <message>
         <source>%1 January %2</source>
-        <translation>%1. Januar %2</translation>
+        <translation>%1. Januar %2</translation>
     </message>
     <message>
         <source>%1 January to %2</source>
-        <translation>%1. Januar bis %2</translation>
+        <translation>%1. Januar bis %2</translation>
     </message>
     <message>
         <source>%1 July %2</source>
-        <translation>%1. Juli %2</translation>
+        <translation>%1. Juli %2</translation>
     </message>
     <message>
         <source>%1 July to %2</source>
-        <translation>%1. Juli bis %2</translation>
+        <translation>%1. Juli bis %2</translation>
     </message>
     <message>
         <source>%1 June %2</source>
-        <translation>%1. Juni %2</translation>
+        <translation>%1. Juni %2</translation>
     </message>
     <message>
         <source>%1 June to %2</source>
-        <translation>%1. Juni bis %2</translation>
+        <translation>%1. Juni bis %2</translation>
     </message>
     <message>
         <source>%1 March %2</source>
-        <translation>%1. März %2</translation>
+        <translation>%1. März %2</translation>
     </message>
     <message>
         <source>%1 March to %2</source>
-        <translation>%1. März bis %2</translation>
+        <translation>%1. März bis %2</translation>
     </message>
     <message>
         <source>%1 May %2</source>
-        <translation>%1. Mai %2</translation>
+        <translation>%1. Mai %2</translation>
     </message>
     <message>
         <source>%1 May to %2</source>
-        <translation>%1. Mai bis %2</translation>
+        <translation>%1. Mai bis %2</translation>
     </message>
     <message>
         <source>%1 November %2</source>
-        <translation>%1. November %2</translation>
+        <translation>%1. November %2</translation>
     </message>
     <message>
         <source>%1 November to %2</source>
-        <translation>%1. November bis %2</translation>
+        <translation>%1. November bis %2</translation>
     </message>
     <message>
         <source>%1 October %2</source>
-        <translation>%1. Oktober %2</translation>
+        <translation>%1. Oktober %2</translation>
     </message>
     <message>
         <source>%1 October to %2</source>
-        <translation>%1. Oktober bis %2</translation>
+        <translation>%1. Oktober bis %2</translation>
     </message>
     <message>
         <source>%1 Read %2 on this pair for order %3.</source>
@@ -343,11 +343,11 @@
     </message>
     <message>
         <source>%1 September %2</source>
-        <translation>%1. September %2</translation>
+        <translation>%1. September %2</translation>
     </message>
     <message>
         <source>%1 September to %2</source>
-        <translation>%1. September bis %2</translation>
+        <translation>%1. September bis %2</translation>
     </message>
     <message>
         <source>%1 The order keeps its value, once it is free.</source>
@@ -4555,7 +4555,7 @@
     </message>
     <message>
         <source>Foreign voltage, alternating and direct, was measured between tip, ring and ground before anything was touched.</source>
-        <translation>Fremdspannung, Wechsel- und Gleichspannung, wurde zwischen a-Ader, b-Ader und Erde gemessen, bevor etwas berührt wurde.</translation>
+        <translation>Fremdspannung, Wechsel- und Gleichspannung, wurde zwischen a‑Ader, b‑Ader und Erde gemessen, bevor etwas berührt wurde.</translation>
     </message>
     <message>
         <source>Found</source>
@@ -7370,7 +7370,7 @@
         <translation>Auftragsnummer</translation>
     </message>
     <message>
-        <source>Order to %1 taken in, due %2</source>
+        <source>Order taken in: %1, due %2</source>
         <translation>Auftrag aufgenommen: %1, fällig %2</translation>
     </message>
     <message>
@@ -7569,7 +7569,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>Power lines and power equipment count as live until you can see that they are bonded to an accepted ground. Metal conduit, bare ground wires and street-light fixtures below the communications attachment, or less than 20 inches above it, count as live too: test for voltage first, then place a temporary bond to the strand that carries 500 A for 1 s.</source>
-        <translation>Starkstromleitungen und -geräte gelten als spannungführend, bis man sieht, dass sie mit einer anerkannten Erde verbunden sind. Metallrohre, blanke Erdleiter und Straßenleuchten unter der Fernmeldebefestigung oder weniger als 20 Zoll darüber gelten ebenso: zuerst auf Spannung prüfen, dann eine vorläufige Verbindung zum Tragseil anbringen, die 500 A für 1 s trägt.</translation>
+        <translation>Starkstromleitungen und ‑geräte gelten als spannungführend, bis man sieht, dass sie mit einer anerkannten Erde verbunden sind. Metallrohre, blanke Erdleiter und Straßenleuchten unter der Fernmeldebefestigung oder weniger als 20 Zoll darüber gelten ebenso: zuerst auf Spannung prüfen, dann eine vorläufige Verbindung zum Tragseil anbringen, die 500 A für 1 s trägt.</translation>
     </message>
     <message>
         <source>Power lines near the cable disturb it more than it can bear.</source>
@@ -10041,7 +10041,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>The order has no due date (YYYY-MM-DD).</source>
-        <translation>Der Auftrag hat keinen Fälligkeitstag (YYYY-MM-DD).</translation>
+        <translation>Der Auftrag hat keinen Fälligkeitstag (JJJJ-MM-TT).</translation>
     </message>
     <message>
         <source>The order has no number.</source>
@@ -10773,11 +10773,11 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>Tip to ground %1, ring to ground %2 and tip to ring %3 (%4) do not fit and were read twice: an open wire, leakage, a floating feed, or an open ground lead. A meter loads each wire in turn; to be cleared</source>
-        <translation>a-Ader gegen Erde %1, b-Ader gegen Erde %2 und a-Ader gegen b-Ader %3 (%4) passen nicht zusammen und wurden zweimal gemessen: Aderbruch, Ableitung, erdfreie Speisung oder offene Erdleitung. Ein Messgerät belastet jede Ader für sich; zu beseitigen</translation>
+        <translation>a‑Ader gegen Erde %1, b‑Ader gegen Erde %2 und a‑Ader gegen b‑Ader %3 (%4) passen nicht zusammen und wurden zweimal gemessen: Aderbruch, Ableitung, erdfreie Speisung oder offene Erdleitung. Ein Messgerät belastet jede Ader für sich; zu beseitigen</translation>
     </message>
     <message>
         <source>Tip to ground %1, ring to ground %2 and tip to ring %3 (%4) do not fit: open wire, leakage, floating feed, or an open ground lead: prove the ground lead, read again</source>
-        <translation>a-Ader gegen Erde %1, b-Ader gegen Erde %2 und a-Ader gegen b-Ader %3 (%4) passen nicht zusammen: Aderbruch, Ableitung, erdfreie Speisung oder offene Erdleitung: die Erdleitung prüfen, noch einmal messen</translation>
+        <translation>a‑Ader gegen Erde %1, b‑Ader gegen Erde %2 und a‑Ader gegen b‑Ader %3 (%4) passen nicht zusammen: Aderbruch, Ableitung, erdfreie Speisung oder offene Erdleitung: die Erdleitung prüfen, noch einmal messen</translation>
     </message>
     <message>
         <source>To be mended too</source>
@@ -10917,7 +10917,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>Two wires of a cable that belong together; the one is called tip, the other ring.</source>
-        <translation>Zwei zusammengehörende Adern eines Kabels; die eine heißt a-Ader, die andere b-Ader.</translation>
+        <translation>Zwei zusammengehörende Adern eines Kabels; die eine heißt a‑Ader, die andere b‑Ader.</translation>
     </message>
     <message>
         <source>Type</source>
@@ -11449,7 +11449,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>Where tip and ring change places.</source>
-        <translation>Wo a-Ader und b-Ader die Plätze tauschen.</translation>
+        <translation>Wo a‑Ader und b‑Ader die Plätze tauschen.</translation>
     </message>
     <message>
         <source>Whether a certificate is genuine, and still stands</source>
@@ -12473,11 +12473,11 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>d MMM</source>
-        <translation>d. MMM</translation>
+        <translation>d. MMM</translation>
     </message>
     <message>
         <source>d MMM yyyy</source>
-        <translation>d. MMM yyyy</translation>
+        <translation>d. MMM yyyy</translation>
     </message>
     <message>
         <source>dB; at most %1</source>
@@ -12505,7 +12505,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>ddd d MMM</source>
-        <translation>ddd d. MMM</translation>
+        <translation>ddd d. MMM</translation>
     </message>
     <message>
         <source>decided</source>
@@ -14997,11 +14997,11 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>ring and ground</source>
-        <translation>b-Ader und Erde</translation>
+        <translation>b‑Ader und Erde</translation>
     </message>
     <message>
         <source>ring ground</source>
-        <translation>b-Ader gegen Erde</translation>
+        <translation>b‑Ader gegen Erde</translation>
     </message>
     <message>
         <source>ring to ground</source>
@@ -15677,7 +15677,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>the largest on any two of tip, ring and ground, on a dead pair disconnected at both ends</source>
-        <translation>der größte Wert zwischen je zweien von a-Ader, b-Ader und Erde, an einer spannungsfreien, beidseitig abgetrennten Doppelader</translation>
+        <translation>der größte Wert zwischen je zweien von a‑Ader, b‑Ader und Erde, an einer spannungsfreien, beidseitig abgetrennten Doppelader</translation>
     </message>
     <message>
         <source>the last page could not be ended</source>
@@ -15913,27 +15913,27 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>tip and ground</source>
-        <translation>a-Ader und Erde</translation>
+        <translation>a‑Ader und Erde</translation>
     </message>
     <message>
         <source>tip and ring</source>
-        <translation>a-Ader und b-Ader</translation>
+        <translation>a‑Ader und b‑Ader</translation>
     </message>
     <message>
         <source>tip ground</source>
-        <translation>a-Ader gegen Erde</translation>
+        <translation>a‑Ader gegen Erde</translation>
     </message>
     <message>
         <source>tip positive to ring</source>
-        <translation>a-Ader positiv gegen b-Ader</translation>
+        <translation>a‑Ader positiv gegen b‑Ader</translation>
     </message>
     <message>
         <source>tip positive to ring, on-hook</source>
-        <translation>a-Ader positiv gegen b-Ader, aufgelegt</translation>
+        <translation>a‑Ader positiv gegen b‑Ader, aufgelegt</translation>
     </message>
     <message>
         <source>tip ring</source>
-        <translation>a-Ader gegen b-Ader</translation>
+        <translation>a‑Ader gegen b‑Ader</translation>
     </message>
     <message>
         <source>tip to ground</source>

@@ -60,7 +60,7 @@ constexpr const char *told[] = {
     QT_TRANSLATE_NOOP("told", "All lines of the office changed: %1"),
     QT_TRANSLATE_NOOP("told", "Taken back for all lines of the office: %1"),
     QT_TRANSLATE_NOOP("told", "Trouble: %1"),
-    QT_TRANSLATE_NOOP("told", "Order to %1 taken in, due %2"),
+    QT_TRANSLATE_NOOP("told", "Order taken in: %1, due %2"),
     QT_TRANSLATE_NOOP("told", "Order completed"),
     QT_TRANSLATE_NOOP("told", "Trouble closed: %1"),
     QT_TRANSLATE_NOOP("told", "Hazard read: %1"),

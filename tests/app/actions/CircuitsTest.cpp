@@ -90,7 +90,7 @@ private slots:
         QCOMPARE(texts(*view, LifeKind::Run).size(), 1);
         QVERIFY(texts(*view, LifeKind::Run).first().endsWith(": counted"));
         QCOMPARE(texts(*view, LifeKind::Order),
-                 QStringList({"Order to new taken in, due 2026-03-06", "Order completed"}));
+                 QStringList({"Order taken in: new, due 6 March 2026", "Order completed"}));
         QCOMPARE(view->turnUp, QString("A-1001"));
         QCOMPARE(view->cable, QString("17"));
     }

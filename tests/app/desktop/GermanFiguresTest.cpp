@@ -214,7 +214,7 @@ private slots:
     {
         const Text day = Text::message("4 March 2026, 15:20 (UTC-06:00)");
         QCOMPARE(localized(Text("%1 Read %2.").arg(Text("Quiet seconds")).arg(day)),
-                 "Ruhige Sekunden Gemessen am 4. März 2026, 15:20 (UTC-06:00).");
+                 "Ruhige Sekunden Gemessen am 4.\u00a0März 2026, 15:20 (UTC-06:00).");
         QCOMPARE(localizedSentence("1e-6 is not proved yet: 12:30 more without an error"),
                  "1e-6 ist noch nicht nachgewiesen: noch 12:30 ohne Fehler");
         QCOMPARE(localizedWord("Up"), "Steht");

@@ -212,6 +212,7 @@ private slots:
         speak("de");
         QCOMPARE(localizedWord("power utility"), "Stromversorger");
         QCOMPARE(localizedWord("Taken back"), "Zurückgenommen"); // listed small
+        QCOMPARE(localizedWord("Certificate issued"), "Zertifikat ausgestellt");
         QCOMPARE(localizedWord("26-0001"), "26-0001");
         QCOMPARE(localizedWord({}), QString());
         speak("en");
