@@ -43,9 +43,12 @@ QString Text::Catalogue::figure(const QString &english) const
     QString text = figureWith(decimalMark, english);
     if (!say || !text.contains(QStringLiteral("ohm")) || !isFigure(english))
         return text;
-    const auto unit = word.match(text);
-    if (unit.hasMatch())
-        text.replace(word, say(unit.captured().toUtf8().constData(), {}));
+    qsizetype from = 0;
+    for (auto unit = word.match(text); unit.hasMatch(); unit = word.match(text, from)) {
+        const QString said = say(unit.captured().toUtf8().constData(), {});
+        text.replace(unit.capturedStart(), unit.capturedLength(), said);
+        from = unit.capturedStart() + said.size();
+    }
     return text;
 }
 

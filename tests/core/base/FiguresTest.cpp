@@ -66,8 +66,8 @@ private slots:
             },
             u',');
         QCOMPARE(Text::figure("692.5 ohm").in(units), "692,5 Ohm");
-        QCOMPARE(Text("%1, %2").arg(QString("ohm")).arg(QString("1.2 kohm (3 kohm)")).in(units),
-                 "Ohm, 1,2 kOhm (3 kOhm)");
+        QCOMPARE(Text("%1, %2").arg(QString("ohm")).arg(QString("1.2 kohm (3 ohm)")).in(units),
+                 "Ohm, 1,2 kOhm (3 Ohm)");
         QCOMPARE(Phrasebook({}, units).say("692 ohm"), "692 Ohm");
         QCOMPARE(Text("pair %1").arg(QString("692 ohm")).in(units), "pair 692 ohm"); // a key
         QCOMPARE(Text::figure("692.5 ohm").english(), "692.5 ohm");
