@@ -16,6 +16,7 @@
 #include <QFocusFrame>
 #include <QHBoxLayout>
 #include <QJsonArray>
+#include <QPointer>
 #include <QResizeEvent>
 #include <QScreen>
 #include <QScrollArea>
@@ -81,9 +82,14 @@ MainWindow::MainWindow(DesktopContext &workplace, std::span<const ScreenEntry> s
     makeHelpMenu(screens);
     addScreens(screens);
 
-    auto *ring = new QFocusFrame(this);
-    connect(qApp, &QApplication::focusChanged, ring,
-            [ring](QWidget *, QWidget *now) { ring->setWidget(now); });
+    // The frame moves into the window of what it frames and goes with it: then there is another.
+    connect(qApp, &QApplication::focusChanged, this,
+            [ring = QPointer<QFocusFrame>()](QWidget *, QWidget *now) mutable {
+                if (!ring && now)
+                    ring = new QFocusFrame(now->window());
+                if (ring)
+                    ring->setWidget(now);
+            });
     // Inside the screen, whatever its size; the frame needs some room too.
     const QSize room = QWidget::screen()->availableGeometry().size() - QSize(em(1), em(3));
     resize(QSize(em(100), em(58)).boundedTo(room));

@@ -6,6 +6,7 @@
 
 #include <QAbstractItemView>
 #include <QAccessible>
+#include <QDialog>
 #include <QFocusFrame>
 #include <QInputDialog>
 #include <QLabel>
@@ -39,6 +40,14 @@ bool isPart(const QWidget *widget)
            (widget->parentWidget() && widget->parentWidget()->inherits("QComboBox")) ||
            widget->inherits("QComboBoxListView") || widget->inherits("QComboBoxPrivateContainer") ||
            widget->inherits("QHeaderView") || widget->inherits("QTabBar");
+}
+
+bool isFramed(const QWidget &field)
+{
+    return std::ranges::any_of(QApplication::allWidgets(), [&field](QWidget *widget) {
+        const auto *ring = qobject_cast<QFocusFrame *>(widget);
+        return ring && ring->isVisible() && ring->widget() == &field;
+    });
 }
 
 /// What a person may type as a name, and as the number of an order.
@@ -320,6 +329,29 @@ private slots:
         m_window->showScreen("order");
         QCOMPARE(ring->widget(), QApplication::focusWidget());
         QVERIFY(ring->isVisible());
+    }
+
+    /// The dialog takes the frame that it was given with it.
+    void theFocusIsSeenAfterADialogToo()
+    {
+        auto *search = m_window->findChild<QLineEdit *>("search");
+        search->setFocus();
+        QVERIFY(isFramed(*search));
+        for (int turn = 0; turn < 2; ++turn) {
+            auto dialog = std::make_unique<QDialog>(m_window.get());
+            auto *field = new QLineEdit(dialog.get());
+            dialog->show();
+            dialog->activateWindow();
+            QVERIFY(QTest::qWaitForWindowActive(dialog.get()));
+            field->setFocus();
+            QVERIFY(isFramed(*field));
+            QVERIFY(!isFramed(*search));
+            dialog.reset();
+            m_window->activateWindow();
+            QVERIFY(QTest::qWaitForWindowActive(m_window.get()));
+            search->setFocus();
+            QTRY_VERIFY(isFramed(*search));
+        }
     }
 };
 
