@@ -5,6 +5,8 @@
 
 #include <QLabel>
 #include <QPaintEvent>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QStyleOption>
 #include <QVBoxLayout>
 
@@ -14,17 +16,22 @@ namespace loopwright {
 
 namespace {
 
-/// A flat button with its sign, its name and its key; the shown screen has a bar at its left edge.
+constexpr double narrowEm = 3.2;
+/// Beside the buttons, for the frame around the one that has the keyboard.
+constexpr double marginEm = 0.25;
+
+/// A flat button with its sign and its name; the shown screen has a bar at its left edge. Its key
+/// stands in its tip alone: on the rail a digit would look like a count.
 class RailButton : public QToolButton
 {
 public:
-    RailButton(GlyphShape glyph, int place)
-        : m_glyph(glyph)
-        , m_key(place <= 10 ? QString::number(place % 10) : QString())
+    RailButton(GlyphShape glyph, QScrollArea &area)
+        : m_area(area)
+        , m_glyph(glyph)
     {
         setCheckable(true);
         setAutoExclusive(true);
-        setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+        setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
     }
 
     void setNarrow(bool narrow)
@@ -33,10 +40,17 @@ public:
         updateGeometry();
     }
 
-    QSize sizeHint() const override { return {em(m_narrow ? 3.2 : 9.5), em(2.7)}; }
-    QSize minimumSizeHint() const override { return sizeHint(); }
+    void bringIntoView() { m_area.ensureWidgetVisible(this, 0, em(0.4)); }
+
+    QSize sizeHint() const override { return {em(m_narrow ? 1.6 : 9), em(2.7)}; }
+    QSize minimumSizeHint() const override { return {sizeHint().width(), em(2)}; }
 
 protected:
+    void focusInEvent(QFocusEvent *event) override
+    {
+        QToolButton::focusInEvent(event);
+        bringIntoView();
+    }
     void paintEvent(QPaintEvent *) override
     {
         const Colours &c = colours();
@@ -47,28 +61,24 @@ protected:
         if (isChecked())
             painter.fillRect(0, 0, em(0.25), height(), c.accent);
         const double side = em(1.25);
-        drawGlyph(painter, m_glyph, QRectF(em(0.95), (height() - side) / 2, side, side), ink,
-                  c.raised);
+        const double left = m_narrow ? (width() - side) / 2 : em(0.95 - marginEm);
+        drawGlyph(painter, m_glyph, QRectF(left, (height() - side) / 2, side, side), ink, c.raised);
         if (m_narrow)
             return;
         painter.setPen(ink);
         painter.setFont(sized(1, isChecked() ? QFont::DemiBold : QFont::Normal));
-        const QRect words = rect().adjusted(em(2.9), 0, -em(m_key.isEmpty() ? 0.4 : 1.6), 0);
+        const QRect words = rect().adjusted(em(2.9 - marginEm), 0, -em(0.3), 0);
         const QFontMetrics metrics = painter.fontMetrics();
         QString name = text();
         if (metrics.horizontalAdvance(name) > words.width())
             name = name.section(u' ', -1); // "Job 26-0006": the number tells more
         painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft,
                          metrics.elidedText(name, Qt::ElideRight, words.width()));
-        painter.setPen(isChecked() ? c.onSelected : c.muted);
-        painter.setFont(sized(0.8));
-        painter.drawText(rect().adjusted(0, 0, -em(0.7), 0), Qt::AlignVCenter | Qt::AlignRight,
-                         m_key);
     }
 
 private:
+    QScrollArea &m_area;
     GlyphShape m_glyph;
-    QString m_key;
     bool m_narrow = false;
 };
 
@@ -101,7 +111,10 @@ public:
         update();
     }
 
-    QSize sizeHint() const override { return {em(m_narrow ? 3.2 : 9.5), em(m_narrow ? 2.2 : 3.8)}; }
+    QSize sizeHint() const override
+    {
+        return {em(m_narrow ? narrowEm : 9.5), em(m_narrow ? 2.2 : 3.8)};
+    }
     QSize minimumSizeHint() const override { return sizeHint(); }
 
 protected:
@@ -148,40 +161,49 @@ Sidebar::Sidebar(std::span<const ScreenEntry> screens, QWidget *parent)
     setBackgroundRole(QPalette::ToolTipBase);
     m_layout->setSpacing(0);
     m_layout->setContentsMargins(0, 0, 0, 0);
+    auto *sheet = new QWidget;
+    m_buttons = new QVBoxLayout(sheet);
+    m_buttons->setSpacing(0);
+    m_area = inScrollArea(sheet);
+    m_area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_layout->addWidget(m_area, 1);
+    connect(m_area->verticalScrollBar(), &QScrollBar::rangeChanged, this, &Sidebar::showChecked);
     int place = 0;
     for (const ScreenEntry &entry : screens)
         if (!entry.under)
             addButton(entry, ++place);
-    m_layout->addStretch(1);
+    m_buttons->addStretch(1);
     whenThemed(this, [this] { dress(); });
 }
 
 void Sidebar::addButton(const ScreenEntry &entry, int place)
 {
-    auto *button = new RailButton(entry.glyph, place);
+    auto *button = new RailButton(entry.glyph, *m_area);
     const QString key = QString::fromLatin1(entry.key);
     button->setObjectName("rail." + key);
     button->setText(tr(entry.name));
-    m_names.insert(button->text(), place <= 10);
+    m_names << button->text();
     button->setAccessibleName(tr(entry.name));
     button->setAccessibleDescription(tr(entry.hint));
     button->setToolTip(
         place <= 10 ? tr("%1 (Ctrl+%2)\n%3").arg(tr(entry.name)).arg(place % 10).arg(tr(entry.hint))
                     : tr(entry.hint));
     connect(button, &QToolButton::clicked, this, [this, key] { emit chosen(key); });
-    m_layout->addWidget(button);
+    m_buttons->addWidget(button);
     m_places.insert(key, {button, entry.glyph});
 }
 
 void Sidebar::dress()
 {
-    m_layout->setContentsMargins(0, em(0.6), 0, em(0.6));
+    m_layout->setContentsMargins(0, 0, 0, em(0.6));
+    m_buttons->setContentsMargins(em(marginEm), em(0.6), em(marginEm), em(marginEm));
+    m_area->setMinimumSize(em(1), em(6));
     // As wide as the longest name where it is the shown one; a job's number may be longer still.
     const QFontMetrics bold(sized(1, QFont::DemiBold));
     int wide = em(11.8);
-    for (auto it = m_names.begin(); it != m_names.end(); ++it)
-        wide = std::max(wide, bold.horizontalAdvance(it.key()) + em(it.value() ? 4.6 : 3.4));
-    setFixedWidth(m_narrow ? em(3.2) : wide);
+    for (const QString &name : std::as_const(m_names))
+        wide = std::max(wide, bold.horizontalAdvance(name) + em(3.4 + 2 * marginEm));
+    setFixedWidth(m_narrow ? em(narrowEm) : wide);
     for (const Place &place : std::as_const(m_places))
         static_cast<RailButton *>(place.button)->setNarrow(m_narrow);
     for (QToolButton *run : std::as_const(m_runs))
@@ -216,8 +238,17 @@ void Sidebar::showRuns(const QMap<QString, QString> &left)
 
 void Sidebar::setCurrent(const QString &key)
 {
-    if (const auto found = m_places.constFind(key); found != m_places.constEnd())
+    if (const auto found = m_places.constFind(key); found != m_places.constEnd()) {
         found->button->setChecked(true);
+        showChecked();
+    }
+}
+
+void Sidebar::showChecked() const
+{
+    for (const Place &place : m_places)
+        if (place.button->isChecked())
+            static_cast<RailButton *>(place.button)->bringIntoView();
 }
 
 void Sidebar::setName(const QString &key, const QString &name)

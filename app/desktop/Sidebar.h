@@ -1,7 +1,7 @@
 #pragma once
 // The rail on the left of the window: one button a screen, the two faces (board and job) first;
 // below, what is left of each run that goes on. It shrinks to signs alone when the window is
-// narrow.
+// narrow, and in a low one its buttons become lower, then scroll.
 
 #include "app/desktop/Screens.h"
 
@@ -9,6 +9,7 @@
 #include <QMap>
 #include <QToolButton>
 
+class QScrollArea;
 class QVBoxLayout;
 
 namespace loopwright {
@@ -33,6 +34,7 @@ signals:
 private:
     void addButton(const ScreenEntry &entry, int place);
     void dress();
+    void showChecked() const;
 
     struct Place
     {
@@ -42,7 +44,9 @@ private:
     QMap<QString, Place> m_places;
     QMap<QString, QToolButton *> m_runs; ///< by order
     QVBoxLayout *m_layout;
-    QMap<QString, bool> m_names; ///< of the screens; whether a key stands behind
+    QVBoxLayout *m_buttons = nullptr; ///< inside m_area
+    QScrollArea *m_area = nullptr;
+    QStringList m_names; ///< of the screens
     bool m_narrow = false;
 };
 

@@ -1,5 +1,6 @@
 // Every screen of the window in the smallest room that is asked for: 1024 by 600, and at twice the
-// size 1920 by 1080; in English and in German, whose words are longer.
+// size 1920 by 1080; in English and in German, whose words are longer. At any size the window
+// itself fits into 1024 by 600: what has no room there scrolls.
 
 #include "app/desktop/DeskStyle.h"
 #include "app/desktop/Language.h"
@@ -44,6 +45,16 @@ private:
                 header->sectionSize(column) < header->sectionSizeHint(column))
                 found << table.model()->headerData(column, Qt::Horizontal).toString();
         return found;
+    }
+
+    /// 1024 by 600.
+    void openSmallWindow(const QString &language, int percent)
+    {
+        speak(language);
+        applyTheme(*qApp, Look::Light, percent);
+        m_records = std::make_unique<DeskRecords>();
+        openWindow();
+        m_window->resize(1024, 600);
     }
 
 private slots:
@@ -92,6 +103,44 @@ private slots:
                     found << "rail: " + button->text();
         }
         QVERIFY2(found.isEmpty(), qPrintable("\n" + found.join('\n')));
+    }
+
+    void theWindowFitsAtEverySize_data()
+    {
+        QTest::addColumn<QString>("language");
+        QTest::addColumn<int>("percent");
+        for (const char *language : {"en", "de"})
+            for (const int percent : {150, 200})
+                QTest::addRow("%s, %d", language, percent) << QString(language) << percent;
+    }
+    void theWindowFitsAtEverySize()
+    {
+        QFETCH(QString, language);
+        QFETCH(int, percent);
+        const QSize size(1024, 600);
+        openSmallWindow(language, percent);
+        for (const ScreenEntry &entry : allScreens()) {
+            m_window->showScreen(entry.key, DeskRecords::subjects().of(entry));
+            QTest::qWait(100);
+            QVERIFY2(m_window->minimumSizeHint().height() <= size.height(), entry.key);
+            QVERIFY2(m_window->minimumSizeHint().width() <= size.width(), entry.key);
+            QCOMPARE(m_window->size(), size);
+            const auto *button = named<QToolButton>(QString("rail.") + entry.key);
+            if (!button)
+                continue;
+            QVERIFY2(button->height() >= em(2) - 1, entry.key);
+            QVERIFY2(QRegion(button->rect()) == button->visibleRegion(), entry.key);
+        }
+    }
+
+    void theRailFollowsTheKeyboard()
+    {
+        openSmallWindow("en", 200);
+        m_window->resize(1024, 400); // not even low buttons have room
+        auto *last = named<QToolButton>("rail.reports");
+        QTRY_VERIFY(last->visibleRegion().isEmpty());
+        last->setFocus();
+        QTRY_COMPARE(last->visibleRegion(), QRegion(last->rect()));
     }
 };
 
