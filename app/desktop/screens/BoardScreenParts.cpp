@@ -30,6 +30,16 @@ std::vector<double> columnWidths()
     return ems;
 }
 
+constexpr double lowEm = 11;
+
+/// Asks for little height: in a small window table and side scroll, not the page. But it asks for
+/// as much as it takes at least, or the page would be too low and cut the filters off.
+class LowSplitter : public QSplitter
+{
+public:
+    QSize sizeHint() const override { return {QSplitter::sizeHint().width(), em(lowEm)}; }
+};
+
 } // namespace
 
 QWidget *BoardScreen::makeHead()
@@ -159,16 +169,15 @@ QWidget *BoardScreen::makeMiddle()
             [this](const QString &order) { emit openScreen(QStringLiteral("handoff"), order); });
     connect(m_side, &BoardSide::settleWished, this, &BoardScreen::settle);
 
-    auto *splitter = new QSplitter;
+    auto *splitter = new LowSplitter;
     splitter->addWidget(m_list);
     splitter->addWidget(m_side);
     splitter->setStretchFactor(0, 5);
     splitter->setStretchFactor(1, 3);
     splitter->setChildrenCollapsible(false);
     splitter->setSizes({700, 300}); // shares, not pixels
-    // In a small window table and side scroll, not the page.
-    splitter->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
-    whenThemed(splitter, [splitter] { splitter->setMinimumHeight(em(11)); });
+    splitter->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    whenThemed(splitter, [splitter] { splitter->setMinimumHeight(em(lowEm)); });
     return splitter;
 }
 

@@ -71,7 +71,10 @@ int FlowLayout::flow(const QRect &rect, bool place) const
         if (item->isEmpty())
             continue;
         QSize size = item->sizeHint();
-        size.setWidth(std::min(size.width(), std::max(room.width(), item->minimumSize().width())));
+        const int most = std::max(room.width(), item->minimumSize().width());
+        if (size.width() > most)
+            size = QSize(most, item->hasHeightForWidth() ? item->heightForWidth(most)
+                                                         : size.height()); // it wraps itself
         if (x > room.x() && x + size.width() > room.right() + 1) {
             x = room.x();
             y += rowHeight + spacing();

@@ -4,9 +4,11 @@
 
 #include "app/desktop/DeskStyle.h"
 #include "app/desktop/Language.h"
+#include "app/desktop/screens/BoardFilterBar.h"
 #include "tests/support/DeskWindow.h"
 
 #include <QAbstractButton>
+#include <QComboBox>
 #include <QHeaderView>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -131,6 +133,30 @@ private slots:
             QVERIFY2(button->height() >= em(2) - 1, entry.key);
             QVERIFY2(QRegion(button->rect()) == button->visibleRegion(), entry.key);
         }
+    }
+
+    void noFilterIsCut_data() { theWindowFitsAtEverySize_data(); }
+    void noFilterIsCut()
+    {
+        QFETCH(QString, language);
+        QFETCH(int, percent);
+        openSmallWindow(language, percent);
+        QTRY_VERIFY(table()->model()->rowCount() > 0);
+        const auto *bar = m_window->current()->findChild<BoardFilterBar *>();
+        int seen = 0;
+        for (const QWidget *filter : bar->findChildren<QWidget *>()) {
+            if (!filter->isVisible() || filter->isWindow() ||
+                !(qobject_cast<const QAbstractButton *>(filter) ||
+                  qobject_cast<const QComboBox *>(filter)))
+                continue;
+            ++seen;
+            for (const QWidget *around = filter->parentWidget(); around != bar->parentWidget();
+                 around = around->parentWidget()) {
+                const QRect place(filter->mapTo(around, QPoint()), filter->size());
+                QVERIFY2(around->rect().contains(place), qPrintable(filter->objectName()));
+            }
+        }
+        QVERIFY(seen > 10);
     }
 
     void theRailFollowsTheKeyboard()
