@@ -14,7 +14,44 @@
 #include <QHBoxLayout>
 #include <QResizeEvent>
 
+#include <algorithm>
+
 namespace loopwright {
+
+/// Two halves in one row or in two; asks for no more width than two rows need, or there would never
+/// be too little for one.
+class HeadRows : public QBoxLayout
+{
+public:
+    HeadRows()
+        : QBoxLayout(LeftToRight)
+    {
+    }
+
+    QSize minimumSize() const override
+    {
+        QSize size = QBoxLayout::minimumSize();
+        size.setWidth(0);
+        for (int half = 0; half < count(); ++half)
+            size.setWidth(std::max(size.width(), itemAt(half)->minimumSize().width()));
+        return size;
+    }
+    void arrange(int width)
+    {
+        int needed = em(betweenEm);
+        for (int half = 0; half < count(); ++half)
+            needed += itemAt(half)->minimumSize().width();
+        const bool one = needed <= width;
+        const int between = em(one ? betweenEm : 0.2);
+        if (one == (direction() == LeftToRight) && between == spacing())
+            return;
+        setDirection(one ? LeftToRight : TopToBottom);
+        setStretch(0, one ? 1 : 0);
+        setSpacing(between);
+    }
+
+    static constexpr double betweenEm = 0.8;
+};
 
 JobHead::JobHead(JobSession &desk, QWidget *parent)
     : QFrame(parent)
@@ -25,6 +62,7 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     , m_alsoHere(new OneLine("head.also_here"))
     , m_stations(new SignLine)
     , m_outcome(new SignLine)
+    , m_rows(new HeadRows)
     , m_line(new JobLineView)
     , m_sentence(makeText({}))
     , m_settle(makeButton(tr("Settle…"), "head.settle",
@@ -49,12 +87,8 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     m_next->setAccessibleName(tr("Go to the entry of the next step"));
 
     auto *layout = new QVBoxLayout(this);
-    auto *top = new QHBoxLayout;
-    top->addWidget(m_order, 1);
-    top->addWidget(m_outcome, 0, Qt::AlignVCenter);
-    top->addWidget(m_context);
-    top->addWidget(m_circuit);
-    layout->addLayout(top);
+    layOutRows();
+    layout->addLayout(m_rows);
     for (OneLine *line : {m_where, m_remarks, m_alsoHere})
         layout->addWidget(line);
     auto *stations = new QHBoxLayout;
@@ -67,17 +101,37 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     next->addWidget(m_next, 0, Qt::AlignTop);
     layout->addLayout(next);
     m_said->setObjectName("head.said");
-    layout->addWidget(m_said);
+    auto *said = new QVBoxLayout;
+    said->addWidget(m_said);
+    layout->addLayout(said);
     m_said->hide();
-    whenThemed(this, [this, layout, top] {
+    whenThemed(this, [this, layout, said] {
         layout->setContentsMargins(em(1), em(0.2), em(1), em(0.2));
         layout->setSpacing(0);
-        top->setSpacing(em(0.8));
+        said->setContentsMargins(0, em(0.4), 0, 0); // the frame around the button has room
         m_order->setFont(sized(1.2, QFont::DemiBold));
         m_sentence->setFont(sized(1.08, QFont::DemiBold));
         m_next->setFont(sized(1, QFont::DemiBold));
     });
     connect(m_line, &JobLineView::chosen, this, &JobHead::stationWished);
+}
+
+/// What is done at which order; who does it, and since when.
+void JobHead::layOutRows()
+{
+    auto *what = new QHBoxLayout;
+    what->addWidget(m_order, 1);
+    what->addWidget(m_outcome, 0, Qt::AlignVCenter);
+    auto *who = new QHBoxLayout;
+    who->addWidget(m_context, 1);
+    who->addWidget(m_circuit);
+    m_rows->addLayout(what, 1);
+    m_rows->addLayout(who);
+    whenThemed(m_circuit, [this, what, who] {
+        for (QHBoxLayout *half : {what, who})
+            half->setSpacing(em(HeadRows::betweenEm));
+        showRows();
+    });
 }
 
 void JobHead::showOrder()
@@ -86,6 +140,7 @@ void JobHead::showOrder()
     const ServiceOrder &order = view.order;
     m_order->setText(
         tr("%1 · %2 · %3").arg(order.number, order.customer, eventName(toText(order.type))));
+    m_order->setKept(order.number);
     m_where->setText(whereText());
     m_alsoHere->setText(alsoHereText(view));
     const OrderOutcome outcome = view.decision.outcome;
@@ -100,6 +155,7 @@ void JobHead::showOrder()
     m_next->setVisible(view.status == OrderStatus::Open);
     m_context->showOrder();
     showLines();
+    showRows();
 }
 
 void JobHead::showStations()
@@ -214,6 +270,13 @@ void JobHead::resizeEvent(QResizeEvent *event)
 {
     QFrame::resizeEvent(event);
     showLines();
+    showRows();
+}
+
+void JobHead::showRows()
+{
+    const QMargins margins = layout()->contentsMargins();
+    m_rows->arrange(width() - margins.left() - margins.right());
 }
 
 } // namespace loopwright

@@ -13,6 +13,7 @@
 namespace loopwright {
 
 class ContextLine;
+class HeadRows;
 class JobLineView;
 class OneLine;
 
@@ -43,11 +44,13 @@ protected:
     void resizeEvent(QResizeEvent *event) override;
 
 private:
+    void layOutRows();
     void showStations();
     QString sentence() const;
     QString whereText() const;
     QString remarksText(bool low) const;
     void showLines();
+    void showRows();
 
     JobSession &m_desk;
     OneLine *m_order;
@@ -56,6 +59,7 @@ private:
     OneLine *m_alsoHere;
     SignLine *m_stations; ///< that a van has it, or stations disagree about it
     SignLine *m_outcome;
+    HeadRows *m_rows;
     JobLineView *m_line;
     QLabel *m_sentence;
     QPushButton *m_settle;

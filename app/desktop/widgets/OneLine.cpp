@@ -5,7 +5,16 @@
 
 #include <QPainter>
 
+#include <algorithm>
+
 namespace loopwright {
+
+namespace {
+
+/// A longer beginning is shortened all the same: else it would push all else aside.
+constexpr double mostKeptEm = 20;
+
+} // namespace
 
 OneLine::OneLine(const QString &objectName, QWidget *parent)
     : QLabel(parent)
@@ -19,7 +28,16 @@ OneLine::OneLine(const QString &objectName, QWidget *parent)
 
 QSize OneLine::minimumSizeHint() const
 {
-    return {0, fontMetrics().height()};
+    const QFontMetrics metrics = fontMetrics();
+    const bool whole = m_kept == text();
+    const int kept = metrics.horizontalAdvance(whole ? m_kept : m_kept + QChar(0x2026));
+    return {m_kept.isEmpty() ? 0 : std::min(kept + em(0.2), em(mostKeptEm)), metrics.height()};
+}
+
+void OneLine::setKept(const QString &beginning)
+{
+    m_kept = beginning;
+    updateGeometry();
 }
 
 void OneLine::setText(const QString &text)

@@ -14,9 +14,14 @@ public:
 
     QSize minimumSizeHint() const override;
     void setText(const QString &text);
+    /// The beginning of the text that is not shortened.
+    void setKept(const QString &beginning);
 
 protected:
     void paintEvent(QPaintEvent *event) override;
+
+private:
+    QString m_kept;
 };
 
 } // namespace loopwright

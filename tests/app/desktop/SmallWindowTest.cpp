@@ -159,6 +159,26 @@ private slots:
         QVERIFY(seen > 10);
     }
 
+    void theNumberOfTheJobIsWhole_data() { theWindowFitsAtEverySize_data(); }
+    void theNumberOfTheJobIsWhole()
+    {
+        QFETCH(QString, language);
+        QFETCH(int, percent);
+        openSmallWindow(language, percent);
+        m_window->openOrder("O-1002");
+        QTest::qWait(100);
+        const auto *line = named<QLabel>("head.order");
+        QVERIFY(line->text().startsWith("O-1002 "));
+        const int needed = QFontMetrics(line->font()).horizontalAdvance("O-1002…");
+        QVERIFY2(line->width() >= needed, qPrintable(QString::number(line->width())));
+        if (percent > 150)
+            return;
+        const auto *head = named<QWidget>("head");
+        const int room = m_window->width() - named<QWidget>("rail")->width();
+        QVERIFY2(head->minimumSizeHint().width() <= room,
+                 qPrintable(QString::number(head->minimumSizeHint().width())));
+    }
+
     void theRailFollowsTheKeyboard()
     {
         openSmallWindow("en", 200);

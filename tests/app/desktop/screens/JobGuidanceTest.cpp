@@ -107,6 +107,10 @@ private slots:
         QCOMPARE(card->acV->ringGround, 61.0);
         QVERIFY(!card->acV->tipGround);
         QCOMPARE(view->judged.cards.open().size(), 1U);
+        const auto *said = bench.find<QWidget>("head.said");
+        const auto *next = bench.find<QWidget>("next");
+        QTRY_VERIFY2(said->y() >= next->geometry().bottom() + em(0.35),
+                     "the frame around the button lies on what is said");
         bool told = false;
         for (const QLabel *label : bench.window().findChildren<QLabel *>())
             told = told || label->text().contains("Recorded without what could not be read");
