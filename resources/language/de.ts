@@ -7342,8 +7342,8 @@
         <translation>Auftrag %1, Anschluss %2</translation>
     </message>
     <message>
-        <source>Order %1, circuit %2, pair %3, %4, %5</source>
-        <translation>Auftrag %1, Anschluss %2, Doppelader %3, %4, %5</translation>
+        <source>Order %1, circuit %2, pair %3</source>
+        <translation>Auftrag %1, Anschluss %2, Doppelader %3</translation>
     </message>
     <message>
         <source>Order %1.</source>

@@ -31,6 +31,28 @@ QString referralText(const HandoffReferral &referred)
     return parts.join(QStringLiteral(", "));
 }
 
+/// What is not known leaves no comma behind.
+QString commaJoined(QStringList parts)
+{
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(", "));
+}
+
+/// A line each, e.g. "Safety: 50 V (at most 54 V), met".
+QString readingsText(const Handoff &handoff)
+{
+    QStringList readings;
+    for (const HandoffReading &reading : handoff.readings) {
+        const QString limit = localizedSentence(reading.limit);
+        const QString value =
+            localizedSentence(reading.value) + (limit.isEmpty() ? limit : " (" + limit + ')');
+        readings << QString("%1: %2").arg(
+            localizedSentence(reading.name),
+            commaJoined({value.trimmed(), localizedSentence(reading.word())}));
+    }
+    return readings.join(u'\n');
+}
+
 std::vector<KeyedOption> waitingOptions()
 {
     std::vector<KeyedOption> options{{}};
@@ -230,21 +252,15 @@ void HandoffScreen::sayHandoff(const Handoff &handoff)
     addSaid(tr("What it means"), handoff.meaning);
     addSaid(tr("Check, first things first"), handoff.check.join(u'\n'));
     addSaid(tr("Next on this job"), handoff.next);
-    QStringList readings;
-    for (const HandoffReading &reading : handoff.readings) {
-        const QString limit = localizedSentence(reading.limit);
-        readings << QString("%1: %2%3, %4")
-                        .arg(localizedSentence(reading.name), localizedSentence(reading.value),
-                             limit.isEmpty() ? limit : " (" + limit + ')',
-                             localizedSentence(reading.word()));
-    }
-    addWords(tr("Readings"), readings.join(u'\n'));
+    addWords(tr("Readings"), readingsText(handoff));
     addSaid(tr("Done already"), handoff.done.join(u'\n'));
     addSaid(tr("Failed too"), handoff.alsoFailed.join(u'\n'));
     addSaid(tr("Only not tried yet"), handoff.notTried.join(u'\n'));
-    addWords(tr("The line"), tr("Order %1, circuit %2, pair %3, %4, %5")
-                                 .arg(handoff.order, handoff.circuit, handoff.pair, handoff.office,
-                                      handoff.variant));
+    addWords(
+        tr("The line"),
+        commaJoined(
+            {tr("Order %1, circuit %2, pair %3").arg(handoff.order, handoff.circuit, handoff.pair),
+             handoff.office, handoff.variant}));
     addWords(tr("The customer"),
              handoff.customer + "\n" + handoff.premises +
                  (handoff.contact.isEmpty() ? QString() : "\n" + handoff.contact));

@@ -58,11 +58,10 @@ HazardScreen::HazardScreen(DesktopContext &workplace, QWidget *parent)
     setPageMargins(layout, this);
     layout->addWidget(makeHeading(tr("Hazards"), 1.5));
     layout->addWidget(m_summary);
-    layout->addWidget(m_openOnly);
+    layout->addWidget(m_openOnly, 0, Qt::AlignLeft);
     layout->addWidget(m_table, 1);
     layout->addWidget(m_chosen);
-    layout->addStretch(0);
-    layout->setAlignment(Qt::AlignTop);
+    layout->addStretch(0); // takes the room while there is no table
     m_table->hide();
     m_chosen->hide();
 }

@@ -41,6 +41,22 @@ private slots:
         QVERIFY(!said.contains("555-0198"));
     }
 
+    void whatIsNotKnownLeavesNoComma()
+    {
+        DeskRecords records;
+        HandoffScreen screen(records.workplace());
+        screen.resize(em(100), em(60));
+        screen.show();
+        for (const char *number : {"1001", "1002", "1004", "1005"}) {
+            screen.open(QString("O-") + number);
+            screen.refresh();
+            QTRY_VERIFY2(words(screen).contains(QString("Order O-") + number + ", circuit C-5"),
+                         number);
+            for (const QString &line : words(screen).split('\n'))
+                QVERIFY2(!line.contains(": ,") && !line.trimmed().endsWith(','), qPrintable(line));
+        }
+    }
+
     void printsOnThePageThatIsChosen()
     {
         DeskRecords records;

@@ -42,10 +42,13 @@ private slots:
     {
         DeskRecords records(false);
         HazardScreen screen(records.workplace());
+        screen.resize(em(100), em(40));
         screen.show();
         screen.refresh();
         auto *summary = screen.findChild<SignLine *>("hazards.summary");
         QTRY_COMPARE(summary->sign(), Status::Done);
+        QTRY_VERIFY(summary->width() > em(90)); // on one line, at the top
+        QVERIFY(summary->geometry().bottom() < em(10));
         QVERIFY(!screen.findChild<QTableView *>("hazards.list")->isVisible());
     }
     void openOnesStandFirstAndOpenTheirJob()
