@@ -161,6 +161,39 @@ void paintScrollBar(QPainter &painter, const QStyleOptionSlider &option, const Q
     painter.drawRoundedRect(bar, radius, radius);
 }
 
+void paintMenuFrame(QPainter &painter, const QRect &rect, double unit)
+{
+    const Smooth smooth(painter);
+    roundedBox(painter, rect, QPen(colours().frame, unit), Qt::NoBrush, 0);
+}
+
+void paintMenuSeparator(QPainter &painter, const QRect &rect, double unit)
+{
+    const int thick = qMax(1, qRound(unit));
+    const int inset = qRound(4 * unit);
+    painter.fillRect(rect.x() + inset, rect.center().y() - thick / 2, rect.width() - 2 * inset,
+                     thick, colours().frame);
+}
+
+void paintArrow(QPainter &painter, const QStyleOption &option, Qt::ArrowType to, double unit)
+{
+    const bool enabled = option.state & QStyle::State_Enabled;
+    const double half =
+        qMin(4 * unit, qMin(option.rect.width(), option.rect.height()) / 2.0 - unit / 2);
+    const QPointF along = to == Qt::UpArrow     ? QPointF(0, -half)
+                          : to == Qt::DownArrow ? QPointF(0, half)
+                          : to == Qt::LeftArrow ? QPointF(-half, 0)
+                                                : QPointF(half, 0);
+    const QPointF across(along.y(), along.x());
+    const QPointF middle = QRectF(option.rect).center();
+    const Smooth smooth(painter);
+    painter.setPen(Qt::NoPen);
+    // A chosen line of a menu has its own colour of text.
+    painter.setBrush(enabled ? option.palette.color(QPalette::WindowText) : colours().muted);
+    painter.drawPolygon(QPolygonF(
+        {middle - along * 0.5 - across, middle - along * 0.5 + across, middle + along * 0.5}));
+}
+
 void paintFocusFrame(QPainter &painter, const QRect &rect, double unit)
 {
     const Smooth smooth(painter);

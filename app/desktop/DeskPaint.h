@@ -2,6 +2,8 @@
 // How DeskStyle draws the single controls. Each function draws one of them into its rectangle;
 // `unit` is one pixel at 100 percent.
 
+#include <Qt>
+
 class QPainter;
 class QRect;
 class QStyleOption;
@@ -22,6 +24,10 @@ void paintHeader(QPainter &painter, const QStyleOptionHeader &option);
 void paintTab(QPainter &painter, const QStyleOptionTab &option, double unit);
 void paintScrollBar(QPainter &painter, const QStyleOptionSlider &option, const QRect &handle,
                     double unit);
+/// Around a menu: without it there is no edge where menu and window have one colour.
+void paintMenuFrame(QPainter &painter, const QRect &rect, double unit);
+void paintMenuSeparator(QPainter &painter, const QRect &rect, double unit);
+void paintArrow(QPainter &painter, const QStyleOption &option, Qt::ArrowType to, double unit);
 void paintFocusFrame(QPainter &painter, const QRect &rect, double unit);
 
 } // namespace loopwright

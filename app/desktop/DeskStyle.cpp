@@ -13,11 +13,10 @@ namespace loopwright {
 
 namespace {
 
-/// Counts, flags and shifts, which a size factor must not touch, and widths of lines that are thin
-/// on purpose.
+/// Counts, flags and shifts, which a size factor must not touch, widths of lines that are thin on
+/// purpose, and widths that Qt takes from PM_DefaultFrameWidth, which is scaled.
 constexpr QStyle::PixelMetric unscaledMetrics[] = {
-    QStyle::PM_DefaultFrameWidth,      QStyle::PM_SpinBoxFrameWidth,
-    QStyle::PM_ComboBoxFrameWidth,     QStyle::PM_MenuPanelWidth,
+    QStyle::PM_SpinBoxFrameWidth,      QStyle::PM_ComboBoxFrameWidth,
     QStyle::PM_ButtonShiftHorizontal,  QStyle::PM_ButtonShiftVertical,
     QStyle::PM_MaximumDragDistance,    QStyle::PM_TabBarTabShiftHorizontal,
     QStyle::PM_TabBarTabShiftVertical, QStyle::PM_TabBarBaseOverlap,
@@ -33,6 +32,29 @@ bool isHitWithGloves(const QWidget *widget)
         if (widget->property(hitWithGloves).toBool())
             return true;
     return false;
+}
+
+/// Where the sign points; NoArrow where it is none.
+Qt::ArrowType arrowOf(QStyle::PrimitiveElement element, const QStyleOption *option)
+{
+    switch (element) {
+    case QStyle::PE_IndicatorArrowUp:
+        return Qt::UpArrow;
+    case QStyle::PE_IndicatorArrowDown:
+        return Qt::DownArrow;
+    case QStyle::PE_IndicatorArrowLeft:
+        return Qt::LeftArrow;
+    case QStyle::PE_IndicatorArrowRight:
+        return Qt::RightArrow;
+    case QStyle::PE_IndicatorHeaderArrow:
+        if (const auto *header = qstyleoption_cast<const QStyleOptionHeader *>(option))
+            return header->sortIndicator == QStyleOptionHeader::SortUp     ? Qt::UpArrow
+                   : header->sortIndicator == QStyleOptionHeader::SortDown ? Qt::DownArrow
+                                                                           : Qt::NoArrow;
+        return Qt::NoArrow;
+    default:
+        return Qt::NoArrow;
+    }
 }
 
 /// A scroll bar without arrows: the handle has the whole length of its bar.
@@ -81,6 +103,8 @@ int DeskStyle::pixelMetric(PixelMetric metric, const QStyleOption *option,
 {
     if (metric == PM_FocusFrameHMargin || metric == PM_FocusFrameVMargin)
         return int(3 * m_factor);
+    if (metric == PM_MenuPanelWidth) // Fusion leaves no room for the frame, and so paints none
+        return scaled(1);
     const int usual = QProxyStyle::pixelMetric(metric, option, widget);
     if (usual <= 0 || std::ranges::find(unscaledMetrics, metric) != std::end(unscaledMetrics))
         return usual;
@@ -112,9 +136,14 @@ QSize DeskStyle::sizeFromContents(ContentsType type, const QStyleOption *option,
         return (usual + QSize(0, scaled(5))).expandedTo(least);
     case CT_HeaderSection:
     case CT_TabBarTab:
-        return usual + QSize(0, scaled(6));
+        return usual + QSize(type == CT_HeaderSection ? em(0.8) : 0, scaled(6));
     case CT_MenuItem:
         return usual + QSize(scaled(8), scaled(4));
+    case CT_ToolButton: // the arrow of its menu stands beside the text, not on it
+        if (const auto *tool = qstyleoption_cast<const QStyleOptionToolButton *>(option);
+            tool && tool->features & QStyleOptionToolButton::HasMenu)
+            return usual + QSize(scaled(14), 0);
+        return usual;
     default:
         return usual;
     }
@@ -126,7 +155,20 @@ QRect DeskStyle::subControlRect(ComplexControl control, const QStyleOptionComple
     const auto *bar = qstyleoption_cast<const QStyleOptionSlider *>(option);
     if (control == CC_ScrollBar && bar)
         return scrollBarPart(*bar, part, scaled(26));
+    if (control == CC_ComboBox && (part == SC_ComboBoxArrow || part == SC_ComboBoxEditField))
+        return visualRect(option->direction, option->rect, comboPart(option->rect, part));
     return QProxyStyle::subControlRect(control, option, part, widget);
+}
+
+/// The sign at the end, the text before it; neither touches the frame.
+QRect DeskStyle::comboPart(const QRect &whole, SubControl part) const
+{
+    const int line = scaled(2), sign = scaled(20);
+    const int start = whole.right() + 1 - sign - line;
+    if (part == SC_ComboBoxArrow)
+        return {start, whole.top() + line, sign, whole.height() - 2 * line};
+    const int left = whole.left() + scaled(5);
+    return {left, whole.top() + line, start - left, whole.height() - 2 * line};
 }
 
 void DeskStyle::drawControl(ControlElement element, const QStyleOption *option, QPainter *painter,
@@ -137,6 +179,10 @@ void DeskStyle::drawControl(ControlElement element, const QStyleOption *option, 
     if (element == CE_HeaderSection)
         if (const auto *header = qstyleoption_cast<const QStyleOptionHeader *>(option))
             return paintHeader(*painter, *header);
+    if (element == CE_MenuItem)
+        if (const auto *item = qstyleoption_cast<const QStyleOptionMenuItem *>(option);
+            item && item->menuItemType == QStyleOptionMenuItem::Separator && item->text.isEmpty())
+            return paintMenuSeparator(*painter, option->rect, m_factor);
     if (element == CE_ComboBoxLabel)
         if (const auto *combo = qstyleoption_cast<const QStyleOptionComboBox *>(option)) {
             QStyleOptionComboBox shortened = *combo;
@@ -154,6 +200,8 @@ void DeskStyle::drawControl(ControlElement element, const QStyleOption *option, 
 void DeskStyle::drawPrimitive(PrimitiveElement element, const QStyleOption *option,
                               QPainter *painter, const QWidget *widget) const
 {
+    if (const Qt::ArrowType to = arrowOf(element, option); to != Qt::NoArrow)
+        return paintArrow(*painter, *option, to, m_factor);
     switch (element) {
     case PE_FrameFocusRect: // the focus frame around the control says it, and says it better
         return;
@@ -168,6 +216,8 @@ void DeskStyle::drawPrimitive(PrimitiveElement element, const QStyleOption *opti
     case PE_FrameLineEdit:
     case PE_Frame:
         return paintField(*painter, option->rect, false, m_factor);
+    case PE_FrameMenu:
+        return paintMenuFrame(*painter, option->rect, m_factor);
     case PE_PanelButtonCommand:
         return paintButton(*painter, *option, m_factor);
     case PE_IndicatorCheckBox:

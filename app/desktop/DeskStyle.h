@@ -31,6 +31,7 @@ public:
                             QPainter *painter, const QWidget *widget) const override;
 
 private:
+    QRect comboPart(const QRect &whole, SubControl part) const;
     int scaled(double pixels) const { return qRound(pixels * m_factor); }
 
     double m_factor;

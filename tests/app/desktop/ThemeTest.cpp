@@ -126,6 +126,97 @@ private slots:
         QVERIFY(contrasts(QStyle::State_On).second >= 3);
     }
 
+    void aMenuHasAnEdge_data() { textIsReadable_data(); }
+    void aMenuHasAnEdge()
+    {
+        QFETCH(QString, look);
+        applyTheme(*qApp, *fromText<Look>(look), 100);
+        const QColor ground = QApplication::palette().color(QPalette::Window);
+        QImage image(60, 20, QImage::Format_RGB32);
+        image.fill(ground);
+        QPainter painter(&image);
+        QStyleOptionFrame frame;
+        frame.rect = image.rect();
+        frame.lineWidth = 1;
+        QApplication::style()->drawPrimitive(QStyle::PE_FrameMenu, &frame, &painter);
+        for (const QPoint at : {QPoint(0, 10), QPoint(59, 10), QPoint(30, 0), QPoint(30, 19)})
+            QVERIFY(contrast(image.pixelColor(at), ground) >= 3);
+        QCOMPARE(image.pixelColor(30, 10), ground);
+        QStyleOptionMenuItem between;
+        between.menuItemType = QStyleOptionMenuItem::Separator;
+        between.rect = image.rect();
+        QApplication::style()->drawControl(QStyle::CE_MenuItem, &between, &painter);
+        double most = 0;
+        for (int y = 5; y < 15; ++y)
+            most = std::max(most, contrast(image.pixelColor(30, y), ground));
+        QVERIFY(most >= 3);
+        QCOMPARE(QApplication::style()->pixelMetric(QStyle::PM_MenuPanelWidth), 1);
+    }
+
+    void signsAndFramesGrow()
+    {
+        const auto arrowWidth = [](int percent) {
+            applyTheme(*qApp, Look::Light, percent);
+            QImage image(40, 40, QImage::Format_RGB32);
+            image.fill(Qt::white);
+            QPainter painter(&image);
+            QStyleOption option;
+            option.rect = image.rect();
+            option.state = QStyle::State_Enabled;
+            QApplication::style()->drawPrimitive(QStyle::PE_IndicatorArrowDown, &option, &painter);
+            int inked = 0;
+            for (int x = 0; x < image.width(); ++x) {
+                bool any = false;
+                for (int y = 0; y < image.height(); ++y)
+                    any |= contrast(image.pixelColor(x, y), Qt::white) > 3;
+                inked += any;
+            }
+            return inked;
+        };
+        const int small = arrowWidth(100);
+        QVERIFY(small >= 6);
+        QVERIFY(arrowWidth(200) >= 2 * small - 1);
+        const auto metric = [](QStyle::PixelMetric of) {
+            return QApplication::style()->pixelMetric(of);
+        };
+        QCOMPARE(metric(QStyle::PM_DefaultFrameWidth), 2);
+        QCOMPARE(metric(QStyle::PM_ComboBoxFrameWidth), 2);
+        QCOMPARE(metric(QStyle::PM_MenuPanelWidth), 2);
+    }
+
+    void nothingTouchesTheFrameOfAList()
+    {
+        applyTheme(*qApp, Look::Light, 200);
+        QStyleOptionComboBox list;
+        list.rect = QRect(0, 0, 300, 60);
+        const auto part = [&list](QStyle::SubControl of) {
+            return QApplication::style()->subControlRect(QStyle::CC_ComboBox, &list, of);
+        };
+        const QRect text = part(QStyle::SC_ComboBoxEditField);
+        const QRect sign = part(QStyle::SC_ComboBoxArrow);
+        QVERIFY(text.left() >= 10);
+        QVERIFY(!text.intersects(sign));
+        QVERIFY(sign.width() >= 20 && sign.right() <= 296);
+        list.direction = Qt::RightToLeft;
+        QVERIFY(part(QStyle::SC_ComboBoxArrow).left() >= 3);
+    }
+
+    void headingsStandApart()
+    {
+        applyTheme(*qApp, Look::Light, 100);
+        const auto widthOf = [](const QString &text) {
+            QStyleOptionHeader heading;
+            heading.text = text;
+            heading.fontMetrics = QFontMetrics(QApplication::font());
+            return QApplication::style()
+                ->sizeFromContents(QStyle::CT_HeaderSection, &heading, QSize())
+                .width();
+        };
+        const QString text = "Last in";
+        const int needed = QFontMetrics(QApplication::font()).horizontalAdvance(text);
+        QVERIFY(widthOf(text) >= needed + em(0.8));
+    }
+
     void paletteTellsItsLook_data() { textIsReadable_data(); }
     void paletteTellsItsLook()
     {
