@@ -35,15 +35,9 @@ OrderScreen::OrderScreen(DesktopContext &workplace, QWidget *parent)
                                      {},
                                      [this] { return save(); },
                                      true}))
-    , m_area(new QScrollArea)
     , m_heading(makeHeading({}, 1.5))
     , m_draftLine(new SignLine)
 {
-    m_area->setWidget(makeForm());
-    m_area->setWidgetResizable(true);
-    m_area->setFrameShape(QFrame::NoFrame);
-    m_area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_area->setFocusPolicy(Qt::NoFocus);
     m_discard = makeButton(tr("Discard the draft"), QStringLiteral("order.discard"),
                            [this] { discardDraft(); });
 
@@ -53,7 +47,7 @@ OrderScreen::OrderScreen(DesktopContext &workplace, QWidget *parent)
     auto *left = new QVBoxLayout;
     left->addWidget(m_heading);
     left->addLayout(draft);
-    left->addWidget(m_area, 1);
+    left->addWidget(inLowArea(makeForm(), 12), 1);
     m_layout = new QBoxLayout(QBoxLayout::LeftToRight, this);
     setPageMargins(m_layout, this);
     m_layout->addLayout(left, 5);
@@ -127,20 +121,9 @@ QWidget *OrderScreen::makeAside()
     column->addWidget(m_verdict);
     column->addWidget(m_explain);
     column->addWidget(m_openExisting);
-    m_todoPage = new QWidget;
-    auto *todo = new QVBoxLayout(m_todoPage);
-    todo->setContentsMargins(0, 0, 0, 0);
-    m_todo = new SignList(QStringLiteral("order.todo"), tr("What is to be mended"));
-    m_todo->setLinks(true);
-    connect(m_todo, &SignList::opened, this, [this](const QString &column) {
-        goToColumn(*m_form, m_state, column);
-        showTerminals();
-    });
-    m_todoMore = makeMuted({});
-    todo->addWidget(m_todo);
-    todo->addWidget(m_todoMore);
-    column->addWidget(m_todoPage);
-    column->addStretch(1);
+    m_todoArea = makeTodo();
+    column->addWidget(m_todoArea, 1);
+    column->addStretch(0); // takes the room while the list is hidden
     column->addWidget(m_save);
     whenThemed(card, [this, card, column] {
         column->setContentsMargins(em(1.1), em(0.9), em(1.1), em(0.9));
@@ -149,6 +132,25 @@ QWidget *OrderScreen::makeAside()
         card->setMinimumWidth(em(15));
     });
     return card;
+}
+
+/// It scrolls by itself: the button below it stays in view.
+QScrollArea *OrderScreen::makeTodo()
+{
+    auto *page = new QWidget;
+    auto *column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    m_todo = new SignList(QStringLiteral("order.todo"), tr("What is to be mended"));
+    m_todo->setLinks(true);
+    connect(m_todo, &SignList::opened, this, [this](const QString &field) {
+        goToColumn(*m_form, m_state, field);
+        showTerminals();
+    });
+    m_todoMore = makeMuted({});
+    column->addWidget(m_todo);
+    column->addWidget(m_todoMore);
+    column->addStretch(1);
+    return inLowArea(page, 6);
 }
 
 QString OrderScreen::title() const
@@ -239,7 +241,7 @@ void OrderScreen::resizeEvent(QResizeEvent *event)
     const bool beside = width() >= em(besideFromEm);
     m_layout->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     m_layout->setStretch(1, beside ? 2 : 0);
-    m_todoPage->setVisible(beside);
+    m_todoArea->setVisible(beside);
 }
 
 void OrderScreen::keepDraft(const QJsonObject &typed)

@@ -43,6 +43,7 @@ protected:
 private:
     QWidget *makeForm();
     QWidget *makeAside();
+    QScrollArea *makeTodo();
     void readLists();
     void check();
     void showVerdict(const OrderVerdict &verdict);
@@ -58,14 +59,13 @@ private:
     OrderFormState m_state;
     Form *m_form;
     QPushButton *m_addTerminal = nullptr;
-    QScrollArea *m_area;
     QLabel *m_heading;
     SignLine *m_draftLine;
     QPushButton *m_discard = nullptr;
     SignLine *m_verdict = nullptr;
     QLabel *m_explain = nullptr;
     QBoxLayout *m_layout = nullptr;
-    QWidget *m_todoPage = nullptr;
+    QScrollArea *m_todoArea = nullptr;
     SignList *m_todo = nullptr;
     QLabel *m_todoMore = nullptr;
     QPushButton *m_save = nullptr;

@@ -14,6 +14,33 @@
 
 namespace loopwright {
 
+namespace {
+
+class LowArea : public QScrollArea
+{
+public:
+    explicit LowArea(double highEm)
+        : m_highEm(highEm)
+    {
+    }
+
+    QSize sizeHint() const override { return {QScrollArea::sizeHint().width(), em(m_highEm)}; }
+
+private:
+    double m_highEm;
+};
+
+QScrollArea *filled(QScrollArea *area, QWidget *sheet)
+{
+    area->setFrameShape(QFrame::NoFrame);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setWidgetResizable(true);
+    area->setWidget(sheet);
+    return area;
+}
+
+} // namespace
+
 QString asTip(const QString &text)
 {
     return Qt::mightBeRichText(text)
@@ -124,11 +151,13 @@ void outlineWhereFlat(QFrame *frame)
 
 QScrollArea *inScrollArea(QWidget *sheet)
 {
-    auto *area = new QScrollArea;
-    area->setFrameShape(QFrame::NoFrame);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setWidgetResizable(true);
-    area->setWidget(sheet);
+    return filled(new QScrollArea, sheet);
+}
+
+QScrollArea *inLowArea(QWidget *sheet, double highEm)
+{
+    QScrollArea *area = filled(new LowArea(highEm), sheet);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     return area;
 }
 

@@ -94,6 +94,16 @@ private slots:
         m_records.reset();
     }
 
+    void theButtonIsInViewInALowWindow()
+    {
+        m_screen->resize(em(75), em(26));
+        QVERIFY(m_screen->findChild<SignList *>("order.todo")->isVisible());
+        const int needed = m_screen->heightForWidth(em(75));
+        QVERIFY2(needed <= em(26), qPrintable(QString::number(needed))); // the page need not scroll
+        const QAbstractButton *save = button("order.save");
+        QTRY_COMPARE(save->visibleRegion(), QRegion(save->rect()));
+    }
+
     void aBlankFormMarksNothingYetAndSaysWhatIsNeeded()
     {
         QCOMPARE(verdict(), "Not complete yet");
