@@ -1,5 +1,6 @@
 #include "db/ConflictStore.h"
 
+#include "core/order/Claims.h"
 #include "db/Statement.h"
 
 namespace loopwright {
@@ -35,6 +36,17 @@ Result<std::vector<StationConflict>> ConflictStore::all() const
 {
     Statement statement(m_database, "conflict.all");
     return rows(statement, readConflict);
+}
+
+Result<QStringList> ConflictStore::otherOrdersAtPremises(const ServiceOrder &order) const
+{
+    Statement statement(m_database, "conflict.other_orders_at_premises");
+    statement.bind("premises_key", premisesKey(order.premises)).bind("order_number", order.number);
+    const auto numbers =
+        rows(statement, [](const Statement &row) { return row.text("order_number"); });
+    if (!numbers)
+        return failure(numbers.error());
+    return QStringList(numbers->begin(), numbers->end());
 }
 
 Result<std::optional<StationConflict>> ConflictStore::find(const QString &id) const

@@ -17,6 +17,8 @@ public:
 
     Result<std::vector<StationConflict>> ofOrder(const QString &order) const; ///< oldest first
     Result<std::vector<StationConflict>> all() const;
+    /// Numbers of those that have one that stands, settled or not.
+    Result<QStringList> otherOrdersAtPremises(const ServiceOrder &order) const;
     Result<std::optional<StationConflict>> find(const QString &id) const;
 
     /// One of this id that is there stands again.

@@ -12,6 +12,7 @@
 #include "db/ForeignStore.h"
 #include "db/HazardStore.h"
 #include "db/InstrumentStore.h"
+#include "db/StationStore.h"
 
 #include <QSet>
 
@@ -61,7 +62,8 @@ struct OrderEvents
 Result<OrderEvents> eventsOfOrder(const Database &database, const QString &order)
 {
     LOOPWRIGHT_ASSIGN(const auto foreign, ForeignStore(database).eventsOfOrder(order));
-    OrderEvents found{{}, !foreign.empty()};
+    LOOPWRIGHT_ASSIGN(const auto told, StationStore(database).told(order));
+    OrderEvents found{{}, !foreign.empty() || !told.empty()};
     for (const ForeignEvent &each : foreign)
         if (each.event.kind != u"order_completed") // that is for the office alone to do
             found.events.push_back(each.event);
@@ -257,21 +259,40 @@ FactStore::Span daysOnSite(const std::vector<Fact> &facts)
     return days;
 }
 
-/// Without those that stations disagree about in their own orders.
-Result<std::vector<Fact>> undisputed(const Database &database, std::vector<Fact> facts)
+/// Whose visits and self-tests are asked for.
+struct WhoAndWhen
 {
-    QSet<QString> orders, aside;
-    for (const Fact &fact : facts)
-        orders.insert(fact.order);
-    for (const QString &order : std::as_const(orders)) {
-        LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(order));
-        if (conflicts.empty())
-            continue;
-        LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(order));
-        for (const SetAside &each : setAside(facts, tellers, conflicts))
-            aside.insert(each.fact);
+    QStringList installers; ///< none: everybody's
+    FactStore::Span days;
+
+    bool asksFor(const Fact &fact) const
+    {
+        const QDate day = fact.at.localDate();
+        return (fact.as<VisitFact>() || (fact.as<SelfTestFact>() && !installers.isEmpty())) &&
+               (installers.isEmpty() || installers.contains(fact.installer)) && days.first <= day &&
+               day <= days.last;
     }
-    std::erase_if(facts, [&aside](const Fact &fact) { return aside.contains(fact.id); });
+};
+
+/// Of orders that stations disagree about only what is not in dispute: a void that is strikes out
+/// nothing here either.
+Result<std::vector<Fact>> undisputed(const Database &database, const ServiceOrder &order,
+                                     const WhoAndWhen &wanted, std::vector<Fact> facts)
+{
+    LOOPWRIGHT_ASSIGN(const auto disputed, ConflictStore(database).otherOrdersAtPremises(order));
+    for (const QString &number : disputed) {
+        std::erase_if(facts, [&number](const Fact &fact) { return fact.order == number; });
+        LOOPWRIGHT_ASSIGN(auto there, FactStore(database).ofOrder(number));
+        LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(number));
+        LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(number));
+        QSet<QString> aside;
+        for (const SetAside &each : setAside(there, tellers, conflicts))
+            aside.insert(each.fact);
+        std::erase_if(there, [&aside](const Fact &fact) { return aside.contains(fact.id); });
+        for (const Fact *fact : standingFacts(there))
+            if (wanted.asksFor(*fact))
+                facts.push_back(*fact);
+    }
     return facts;
 }
 
@@ -292,7 +313,7 @@ Result<std::vector<Fact>> visitsInOtherOrders(const Database &database, const Se
                           FactStore(database).visitsAtPremises(order, installer, days));
         others.insert(others.end(), found.begin(), found.end());
     }
-    return undisputed(database, std::move(others));
+    return undisputed(database, order, {installers, days}, std::move(others));
 }
 
 } // namespace
@@ -306,7 +327,8 @@ Result<std::vector<Visit>> EvidenceStore::visitsTo(const ServiceOrder &order,
     std::vector<Fact> all = facts;
     if (days.first.isValid() && !premisesKey(order.premises).isEmpty()) {
         LOOPWRIGHT_ASSIGN(auto found, FactStore(m_database).visitsAtPremises(order, days));
-        LOOPWRIGHT_ASSIGN(const auto others, undisputed(m_database, std::move(found)));
+        LOOPWRIGHT_ASSIGN(const auto others,
+                          undisputed(m_database, order, {{}, days}, std::move(found)));
         all.insert(all.end(), others.begin(), others.end());
     }
     return visitsOf(all);

@@ -88,9 +88,7 @@ public:
             if (!added.contains(m_facts[i].id))
                 LOOPWRIGHT_TRY(tell(m_facts[i], m_entry.facts[i]));
         // What was settled for before may be struck out now.
-        LOOPWRIGHT_ASSIGN(const auto more, takeAllSettled(m_transaction, m_entry.number));
-        m_parts.facts.insert(m_parts.facts.end(), more.begin(), more.end());
-        return {};
+        return takeAllSettled(m_transaction, m_entry.number);
     }
 
 private:

@@ -2,10 +2,10 @@
 
 #include "core/certificate/CertificateNumber.h"
 #include "db/CertificateStore.h"
+#include "db/MetaStore.h"
 #include "db/StationStore.h"
 
 #include <QMultiHash>
-#include <QSet>
 
 namespace loopwright {
 
@@ -40,21 +40,6 @@ private:
     QMultiHash<QPair<QString, QString>, QString> m_ids; ///< by kind of row and digest
 };
 
-/// The tag of the van, and those that it had before it was restored: what it wrote under them is
-/// its own.
-Result<QSet<QString>> tagsOf(const Database &database, const PeerStation &van)
-{
-    LOOPWRIGHT_ASSIGN(const auto all, StationStore(database).all());
-    QSet<QString> tags;
-    for (const PeerStation &each : all) {
-        if (each.name == van.name)
-            tags.insert(each.tag);
-        if (each.tag == van.tag) // later ones are of whoever was restored after it
-            break;
-    }
-    return tags;
-}
-
 class SealCheck
 {
 public:
@@ -63,13 +48,11 @@ public:
         , m_joining(joining)
         , m_entry(joining.entry)
     {
-        // What another order did seals nothing of this one.
+        // By whichever order of the circuit: what two of them wrote at once the first one seals.
         for (const Event &event : known)
-            if (event.order == m_entry.number)
-                m_sealed.note(event);
+            m_sealed.note(event);
         for (const ForeignEvent &each : joining.entry.events)
-            if (each.event.order == m_entry.number)
-                m_sealed.note(each.event);
+            m_sealed.note(each.event);
     }
 
     Result<void> run() const;
@@ -77,8 +60,9 @@ public:
 private:
     Result<void> content(const char *row, const QByteArray &content) const;
     Result<void> certificate(const BundledCertificate &certificate,
-                             const QSet<QString> &tags) const;
-    Result<void> number(const QString &number, const QSet<QString> &tags) const;
+                             const QStringList &others) const;
+    Result<QStringList> tagsOfOthers() const;
+    Result<void> number(const QString &number, const QStringList &others) const;
     Result<void> orderOf(const BundledCertificate &certificate) const;
     Result<void> issues(const BundledCertificate &certificate) const;
 
@@ -95,14 +79,28 @@ Result<void> SealCheck::content(const char *row, const QByteArray &content) cons
     return untold(row);
 }
 
+/// Those of these records and of other vans. One that nobody has here is believed to be an earlier
+/// one of the van, which may have been restored more than once.
+Result<QStringList> SealCheck::tagsOfOthers() const
+{
+    LOOPWRIGHT_ASSIGN(const auto own, MetaStore(m_database).station());
+    LOOPWRIGHT_ASSIGN(const auto all, StationStore(m_database).all());
+    LOOPWRIGHT_ASSIGN(const auto vans, tagsOf(m_database, m_joining.van));
+    QStringList others{own};
+    for (const PeerStation &each : all)
+        if (!vans.contains(each.tag))
+            others << each.tag;
+    return others;
+}
+
 /// Numbers of other stations are theirs to give out: one that is taken they can give no more.
-Result<void> SealCheck::number(const QString &number, const QSet<QString> &tags) const
+Result<void> SealCheck::number(const QString &number, const QStringList &others) const
 {
     const auto parsed = CertificateNumber::parse(number);
     if (!parsed || parsed->text() != number) // not as typed, but as it is stored
         return notTheVans(QString("It brings a certificate with the number \"%1\", which is none.")
                               .arg(number.left(40)));
-    if (tags.contains(parsed->station))
+    if (!others.contains(parsed->station))
         return {};
     return notTheVans(
         QString("It brings certificate %1, whose number is that of another station. If "
@@ -138,9 +136,9 @@ Result<void> SealCheck::issues(const BundledCertificate &certificate) const
 }
 
 Result<void> SealCheck::certificate(const BundledCertificate &certificate,
-                                    const QSet<QString> &tags) const
+                                    const QStringList &others) const
 {
-    LOOPWRIGHT_TRY(number(certificate.number, tags));
+    LOOPWRIGHT_TRY(number(certificate.number, others));
     LOOPWRIGHT_TRY(orderOf(certificate));
     if (!m_sealed.has({"certificate", certificate.number, sha256Hex(certificate.content)}))
         return untold("certificate");
@@ -158,9 +156,9 @@ Result<void> SealCheck::run() const
         LOOPWRIGHT_TRY(content("decision", decision.result));
         LOOPWRIGHT_TRY(content("decision_input", decision.input));
     }
-    LOOPWRIGHT_ASSIGN(const auto tags, tagsOf(m_database, m_joining.van));
+    LOOPWRIGHT_ASSIGN(const auto others, tagsOfOthers());
     for (const BundledCertificate &each : m_entry.certificates)
-        LOOPWRIGHT_TRY(certificate(each, tags));
+        LOOPWRIGHT_TRY(certificate(each, others));
     return {};
 }
 

@@ -94,11 +94,12 @@ Result<bool> ValueJoining::apply(const OrderFields &fields)
 
 Result<void> ValueJoining::noteTold(const OrderFields &base, const OrderFields &now)
 {
+    LOOPWRIGHT_ASSIGN(const auto tags, tagsOf(database(), m_joining.van));
     LOOPWRIGHT_ASSIGN(const auto told, StationStore(database()).told(m_entry.number));
-    const auto before = std::ranges::find(told, m_joining.van.tag, &ToldOrder::station);
-    QStringList known = m_entry.seen + idsOf(m_facts);
-    if (before != told.end())
-        known << (m_joined.known = before->known);
+    for (const ToldOrder &each : told)
+        if (tags.contains(each.station))
+            m_joined.known << each.known;
+    QStringList known = m_entry.seen + idsOf(m_facts) + m_joined.known;
     known.removeDuplicates();
     known.sort();
     return StationStore::tell(m_transaction, m_entry.number,

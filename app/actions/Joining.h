@@ -20,6 +20,10 @@ struct Joining
     QString place;     ///< in the file, for errors
 };
 
+/// The tag of the van, and those that it had before it was restored: what it wrote under them is
+/// its own.
+Result<QStringList> tagsOf(const Database &database, const PeerStation &van);
+
 /// Of which conflicts are drawn.
 struct Drawing
 {

@@ -81,89 +81,116 @@ struct ToldVoid
     }
 };
 
-struct UnderOneId
+/// What is asked of an order for each of its conflicts, read once.
+struct ToldFacts
 {
-    bool isHere = false; ///< in the order of the conflict
-    std::vector<ToldVoid> voids;
-    bool isStruckOutAsSettled = false;
+    std::vector<Fact> facts;
+    std::vector<FactOrigin> tellers;
+    std::vector<StationConflict> conflicts;
+    QSet<QString> disputed; ///< facts
 
-    bool stands() const { return isHere && voids.empty() && !isStruckOutAsSettled; }
-
-    static Result<UnderOneId> read(const Database &database, const StationConflict &conflict)
+    static Result<ToldFacts> read(const Database &database, const QString &order)
     {
-        const QString told = conflict.content.value("fact").toString();
-        UnderOneId found;
-        LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database).ofOrder(conflict.order));
-        LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(conflict.order));
-        LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(conflict.order));
-        QSet<QString> disputed;
-        for (const SetAside &each : setAside(facts, tellers, conflicts))
+        ToldFacts told;
+        LOOPWRIGHT_ASSIGN(told.facts, FactStore(database).ofOrder(order));
+        LOOPWRIGHT_ASSIGN(told.tellers, ForeignStore(database).tellersOf(order));
+        LOOPWRIGHT_ASSIGN(told.conflicts, ConflictStore(database).ofOrder(order));
+        for (const SetAside &each : setAside(told.facts, told.tellers, told.conflicts))
             if (each.code == ConflictCode::FactDiffers)
-                disputed.insert(each.fact);
-        for (const Fact &fact : facts) {
-            found.isHere = found.isHere || fact.id == told;
+                told.disputed.insert(each.fact);
+        return told;
+    }
+};
+
+class UnderOneId
+{
+public:
+    UnderOneId(const ToldFacts &told, const StationConflict &conflict)
+    {
+        const QString id = conflict.content.value("fact").toString();
+        for (const Fact &fact : told.facts) {
+            m_isHere = m_isHere || fact.id == id;
             const auto *voiding = fact.as<VoidFact>();
-            if (!voiding || voiding->fact != told || disputed.contains(fact.id))
+            if (!voiding || voiding->fact != id || told.disputed.contains(fact.id))
                 continue;
             if (fact.id == idOfStrikeOut(conflict)) {
-                found.isStruckOutAsSettled = true;
+                m_isStruckOutAsSettled = true;
                 continue;
             }
             ToldVoid each{fact, {}};
-            std::ranges::copy_if(tellers, std::back_inserter(each.tellers),
+            std::ranges::copy_if(told.tellers, std::back_inserter(each.tellers),
                                  [&fact](const FactOrigin &one) { return one.fact == fact.id; });
-            found.voids.push_back(std::move(each));
+            m_voids.push_back(std::move(each));
         }
-        return found;
     }
+
+    bool stands() const { return m_isHere && m_voids.empty() && !m_isStruckOutAsSettled; }
+    const std::vector<ToldVoid> &voids() const { return m_voids; }
+
+private:
+    bool m_isHere = false; ///< in the order of the conflict
+    bool m_isStruckOutAsSettled = false;
+    std::vector<ToldVoid> m_voids;
 };
+
+/// Under the id of the content; in the name of those who tell the void.
+Result<std::optional<Fact>> followVoid(Transaction &transaction, const ToldVoid &told,
+                                       const QString &content)
+{
+    Fact following = told.fact;
+    following.id = idOfFollowing(told.fact.id, content);
+    following.body = VoidFact{content, told.said().because, told.said().by};
+    LOOPWRIGHT_ASSIGN(const bool isNew, FactStore::add(transaction, following));
+    for (FactOrigin teller : told.tellers) {
+        teller.fact = following.id;
+        LOOPWRIGHT_TRY(ForeignStore::add(transaction, teller));
+    }
+    return isNew ? std::optional(std::move(following)) : std::nullopt;
+}
+
+Result<std::vector<Fact>> takeUnder(Transaction &transaction, const UnderOneId &known,
+                                    const StationConflict &settled)
+{
+    std::vector<Fact> added;
+    const QString &side = settled.settled->side;
+    const QStringList alike = tellersAlike(settled, side);
+    const auto isHis = [&alike](const ToldVoid &each) {
+        return std::ranges::any_of(alike, [&each](const QString &one) { return each.isOf(one); });
+    };
+    if (side == officeSide && (known.stands() || std::ranges::any_of(known.voids(), isHis)))
+        return added;
+    LOOPWRIGHT_ASSIGN(auto content, addToldContent(transaction, settled, side));
+    if (content)
+        added.push_back(std::move(*content));
+    for (const ToldVoid &each : known.voids()) {
+        if (!isHis(each))
+            continue;
+        LOOPWRIGHT_ASSIGN(auto following,
+                          followVoid(transaction, each, idOfToldContent(settled.toldBy(side))));
+        if (following)
+            added.push_back(std::move(*following));
+    }
+    return added;
+}
 
 } // namespace
 
 Result<std::vector<Fact>> takeSettled(Transaction &transaction, const StationConflict &settled)
 {
-    std::vector<Fact> added;
-    const QString &side = settled.settled->side;
-    LOOPWRIGHT_ASSIGN(const auto known, UnderOneId::read(transaction.database(), settled));
-    const QStringList alike = tellersAlike(settled, side);
-    const auto isHis = [&alike](const ToldVoid &each) {
-        return std::ranges::any_of(alike, [&each](const QString &one) { return each.isOf(one); });
-    };
-    if (side == officeSide && (known.stands() || std::ranges::any_of(known.voids, isHis)))
-        return added;
-    LOOPWRIGHT_ASSIGN(auto content, addToldContent(transaction, settled, side));
-    if (content)
-        added.push_back(std::move(*content));
-    const QString id = idOfToldContent(settled.toldBy(side));
-    for (const ToldVoid &each : known.voids) {
-        if (!isHis(each))
-            continue;
-        Fact following = each.fact;
-        following.id = idOfFollowing(each.fact.id, id);
-        following.body = VoidFact{id, each.said().because, each.said().by};
-        LOOPWRIGHT_ASSIGN(const bool isNew, FactStore::add(transaction, following));
-        if (isNew)
-            added.push_back(following);
-        for (const FactOrigin &teller : each.tellers) {
-            FactOrigin of = teller;
-            of.fact = following.id;
-            LOOPWRIGHT_TRY(ForeignStore::add(transaction, of));
-        }
-    }
-    return added;
+    LOOPWRIGHT_ASSIGN(const auto told, ToldFacts::read(transaction.database(), settled.order));
+    return takeUnder(transaction, UnderOneId(told, settled), settled);
 }
 
-Result<std::vector<Fact>> takeAllSettled(Transaction &transaction, const QString &order)
+Result<void> takeAllSettled(Transaction &transaction, const QString &order)
 {
-    std::vector<Fact> added;
-    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(transaction.database()).ofOrder(order));
-    for (const StationConflict &each : conflicts) {
+    LOOPWRIGHT_ASSIGN(const auto told, ToldFacts::read(transaction.database(), order));
+    for (const StationConflict &each : told.conflicts) {
         if (each.code != ConflictCode::FactDiffers || !each.stands || !each.settled)
             continue;
-        LOOPWRIGHT_ASSIGN(const auto more, takeSettled(transaction, each));
-        added.insert(added.end(), more.begin(), more.end());
+        if (const UnderOneId known(told, each); !known.voids().empty())
+            LOOPWRIGHT_TRY(takeUnder(transaction, known, each));
     }
-    return added;
+    return {};
 }
 
 } // namespace loopwright

@@ -17,7 +17,7 @@ Result<std::optional<Fact>> addToldContent(Transaction &transaction,
 /// told under the id struck out this, whichever came first, the void or the settlement. Returns
 /// what was added.
 Result<std::vector<Fact>> takeSettled(Transaction &transaction, const StationConflict &settled);
-/// The same of all that somebody settled of the order.
-Result<std::vector<Fact>> takeAllSettled(Transaction &transaction, const QString &order);
+/// The same of all that somebody settled of the order, where something was struck out since.
+Result<void> takeAllSettled(Transaction &transaction, const QString &order);
 
 } // namespace loopwright

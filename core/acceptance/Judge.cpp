@@ -9,9 +9,11 @@ namespace loopwright {
 
 namespace {
 
-bool isNewTo(const Fact &exception, const Fact &fact)
+/// A content of an id that was known then is nothing new.
+bool isNewTo(const DecisionInput &input, const Fact &exception, const Fact &fact)
 {
-    return !exception.as<ExceptionFact>()->known.contains(fact.id);
+    const QStringList &known = exception.as<ExceptionFact>()->known;
+    return !known.contains(fact.id) && !known.contains(input.toldUnder.value(fact.id));
 }
 
 /// A new fact for the criterion ends the exception; so does a run for its detector check, and a
@@ -34,7 +36,7 @@ void applyExceptions(const Judging &judging, const Criterion &criterion, Criteri
     for (const Fact *fact : judging.evidence.all<ExceptionFact>()) {
         const auto *exception = fact->as<ExceptionFact>();
         const bool ended = std::ranges::any_of(judging.evidence.facts(), [&](const Fact *other) {
-            return isNewTo(*fact, *other) && ends(judging, *other, criterion);
+            return isNewTo(judging.input, *fact, *other) && ends(judging, *other, criterion);
         });
         if (exception->criteria.contains(result.key) && !ended)
             result.excepted = Excepted{exception->by, exception->because, fact->at};

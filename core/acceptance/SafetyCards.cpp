@@ -60,9 +60,9 @@ bool isOfSamePlace(const DecisionInput &input, const QStringList &own, const Fac
     const QString read = input.pairOf(hazard), shown = input.pairOf(clear);
     if (!read.isEmpty() && !shown.isEmpty())
         return isSamePair(read, shown) || (isOneOf(own, read) && isOneOf(own, shown));
-    if (read.isEmpty())
-        return shown.isEmpty() || clear.order != hazard.order || isOneOf(own, shown);
-    return isOneOf(own, read);
+    if (hazard.pair.isEmpty())
+        return clear.pair.isEmpty() || clear.order != hazard.order || isOneOf(own, clear.pair);
+    return isOneOf(own, hazard.pair);
 }
 
 void sortByTime(std::vector<const Fact *> &facts)

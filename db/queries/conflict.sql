@@ -27,6 +27,12 @@ FROM conflict AS c JOIN service_order AS o ON o.id = c.service_order
 LEFT JOIN settlement AS s ON s.conflict = c.conflict
 ORDER BY c.id
 
+-- name: other_orders_at_premises
+SELECT o.order_number FROM service_order AS o
+WHERE o.premises_key = :premises_key AND o.order_number <> :order_number
+  AND EXISTS (SELECT 1 FROM conflict AS c WHERE c.service_order = o.id AND c.stands = 1)
+ORDER BY o.order_number
+
 -- name: find
 SELECT c.conflict, o.order_number, c.code, c.station, c.content, c.at_utc, c.at_offset, c.stands,
        s.side, s.because, s.actor, s.at_utc AS settled_utc, s.at_offset AS settled_offset
