@@ -84,7 +84,10 @@ public:
             names << style.say(state.name()) << style.say(state.word());
         m_nameFont = fittedFont(style.font, names, rect.width() / double(line.size()) * 0.94);
         m_wordFont = m_nameFont;
-        m_wordFont.setPixelSize(std::max(1, int(m_nameFont.pixelSize() * 0.88)));
+        // Smaller than the names, but not much smaller than usual where these are small already.
+        m_wordFont.setPixelSize(
+            std::max(int(m_nameFont.pixelSize() * 0.88),
+                     std::min(m_nameFont.pixelSize(), int(style.font.pixelSize() * 0.82))));
         m_radius = m_nameFont.pixelSize() * 0.62;
         m_y = rect.top() + m_radius * 1.4;
     }
@@ -190,14 +193,6 @@ void paintJobLine(QPainter &painter, const QRectF &rect, const std::vector<Stati
     painter.save();
     LinePainter(painter, rect, line, style, withWords).paint();
     painter.restore();
-}
-
-int stationAt(const QRectF &rect, std::size_t stations, const QPointF &point)
-{
-    if (!rect.contains(point) || stations == 0)
-        return -1;
-    const int index = int((point.x() - rect.left()) / rect.width() * double(stations));
-    return std::clamp(index, 0, int(stations) - 1);
 }
 
 } // namespace loopwright

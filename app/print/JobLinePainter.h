@@ -20,7 +20,4 @@ void paintStationMark(QPainter &painter, const QPointF &centre, double radius,
 void paintJobLine(QPainter &painter, const QRectF &rect, const std::vector<StationState> &line,
                   const PictureStyle &style, bool withWords = true);
 
-/// Index of the station at a point of the same rectangle, -1 if there is none: for a click.
-int stationAt(const QRectF &rect, std::size_t stations, const QPointF &point);
-
 } // namespace loopwright

@@ -15,14 +15,18 @@ namespace loopwright {
 
 namespace {
 
-constexpr double besideEm = 5.4; ///< a station needs so much where all names stand in one row
+constexpr double usualEm = 5.4; ///< a station has so much where nothing else is asked for
 constexpr double rowHeightEm = 4.6;
 constexpr double lowHeightEm = 4.1;
-constexpr double staggeredHeightEm = 7.8;
+constexpr double marginEm = 0.2;
+/// Where a name would have to be smaller, the line takes a further row; but no more than so many.
+constexpr double leastNameEm = 0.75;
+constexpr std::size_t mostRows = 3;
+constexpr double shareOfNames = 0.94; ///< of the width of a station, as the painter has it
 
-bool hasRoomBeside(int width, std::size_t stations)
+std::size_t rowsOf(std::size_t stations, std::size_t each)
 {
-    return width >= em(besideEm) * int(stations);
+    return (stations + each - 1) / each;
 }
 
 QString spoken(const StationState &state)
@@ -38,7 +42,7 @@ JobLineView::JobLineView(QWidget *parent)
     setObjectName(QStringLiteral("jobLine"));
     setAccessibleName(tr("Job line"));
     QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    policy.setHeightForWidth(true); // two rows of names where one has no room
+    policy.setHeightForWidth(true); // further rows where one has no room
     setSizePolicy(policy);
     setChoosable(true);
     whenThemed(this, [this] { updateGeometry(); });
@@ -74,7 +78,7 @@ void JobLineView::setLow(bool low)
 
 QSize JobLineView::sizeHint() const
 {
-    return {em(besideEm * 9), heightForWidth(width())};
+    return {em(usualEm * 9), heightForWidth(width())};
 }
 
 QSize JobLineView::minimumSizeHint() const
@@ -82,16 +86,51 @@ QSize JobLineView::minimumSizeHint() const
     return {em(18), heightForWidth(width())};
 }
 
-int JobLineView::heightForWidth(int width) const
+double JobLineView::longestName(const QFont &font) const
 {
-    if (!hasRoomBeside(width, m_line.size()))
-        return em(staggeredHeightEm);
-    return em(m_low ? lowHeightEm : rowHeightEm);
+    const QFontMetricsF metrics(font);
+    double longest = 1;
+    for (const StationState &state : m_line)
+        for (const QString &word : {state.name(), state.word()})
+            longest = std::max(longest, metrics.horizontalAdvance(localizedWord(word)));
+    return longest;
 }
 
-QRectF JobLineView::room() const
+std::size_t JobLineView::perRow(int width) const
 {
-    return QRectF(rect()).adjusted(em(0.2), em(0.2), -em(0.2), -em(0.2));
+    const std::size_t all = std::max<std::size_t>(1, m_line.size());
+    const double longest = longestName(screenPictureStyle({}, leastNameEm).font);
+    const double room = width - 2 * em(marginEm);
+    std::size_t each = all;
+    for (std::size_t rows = 2; rows <= mostRows && room / double(each) * shareOfNames < longest;
+         ++rows)
+        each = rowsOf(all, rows);
+    return each;
+}
+
+int JobLineView::heightForWidth(int width) const
+{
+    const std::size_t rows = rowsOf(std::max<std::size_t>(1, m_line.size()), perRow(width));
+    return int(rows) * em(m_low ? lowHeightEm : rowHeightEm);
+}
+
+QRectF JobLineView::stationRect(std::size_t station) const
+{
+    const QRectF room =
+        QRectF(rect()).adjusted(em(marginEm), em(marginEm), -em(marginEm), -em(marginEm));
+    const std::size_t each = perRow(width());
+    const double step = room.width() / double(each);
+    const double high = room.height() / double(rowsOf(m_line.size(), each));
+    return {room.x() + step * double(station % each), room.y() + high * double(station / each),
+            step, high};
+}
+
+int JobLineView::stationUnder(const QPointF &point) const
+{
+    for (std::size_t i = 0; i < m_line.size(); ++i)
+        if (stationRect(i).contains(point))
+            return int(i);
+    return -1;
 }
 
 void JobLineView::resizeEvent(QResizeEvent *event)
@@ -106,101 +145,25 @@ void JobLineView::paintEvent(QPaintEvent *)
 {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    if (hasRoomBeside(width(), m_line.size()))
-        paintJobLine(painter, room(), m_line,
-                     screenPictureStyle(palette().color(backgroundRole()), m_low ? 0.85 : 0.92));
-    else
-        paintStaggered(painter);
+    const PictureStyle style =
+        screenPictureStyle(palette().color(backgroundRole()), m_low ? 0.85 : 0.92);
+    const std::size_t each = perRow(width());
+    for (std::size_t first = 0; first < m_line.size(); first += each) {
+        const std::size_t last = std::min(first + each, m_line.size()) - 1;
+        const std::vector<StationState> row(m_line.begin() + std::ptrdiff_t(first),
+                                            m_line.begin() + std::ptrdiff_t(last) + 1);
+        paintJobLine(painter, stationRect(first).united(stationRect(last)), row, style);
+    }
     if (m_pointed >= 0 && hasFocus()) {
-        const double width = room().width() / double(m_line.size());
-        const QRectF mark(room().x() + m_pointed * width, room().y(), width, room().height());
         painter.setPen(QPen(colours().accent, em(0.12), Qt::DotLine));
         painter.setBrush(Qt::NoBrush);
-        painter.drawRoundedRect(mark, em(0.3), em(0.3));
+        painter.drawRoundedRect(stationRect(std::size_t(m_pointed)), em(0.3), em(0.3));
     }
-}
-
-void JobLineView::paintStaggered(QPainter &painter) const
-{
-    const PictureStyle style = screenPictureStyle(palette().color(backgroundRole()), 0.85);
-    const QRectF rect = room();
-    const double step = rect.width() / double(std::max<std::size_t>(1, m_line.size()));
-    const double y = rect.top() + em(3.2);
-    const double radius = em(0.62);
-    QFont font = style.font;
-    const std::vector<QRectF> words = staggeredWords(font);
-    for (std::size_t i = 0; i < m_line.size(); ++i) {
-        const QPointF centre(rect.x() + (double(i) + 0.5) * step, y);
-        if (i + 1 < m_line.size()) {
-            painter.setPen(QPen(style.muted, em(0.1)));
-            painter.drawLine(centre + QPointF(radius * 1.6, 0),
-                             centre + QPointF(step - radius * 1.6, 0));
-        }
-        paintStationMark(painter, centre, radius, m_line[i], style);
-        paintWords(painter, i, words[i], font, style);
-    }
-}
-
-std::vector<QRectF> JobLineView::staggeredWords(QFont &font) const
-{
-    const QRectF rect = room();
-    const double step = rect.width() / double(std::max<std::size_t>(1, m_line.size()));
-    std::vector<QRectF> words;
-    for (std::size_t i = 0; i < m_line.size(); ++i) {
-        const bool above = i % 2 != 0;
-        const double half = step * 0.98;
-        QRectF place(rect.x() + (double(i) + 0.5) * step - half,
-                     above ? rect.top() : rect.top() + em(4.1), 2 * half,
-                     above ? em(2.3) : em(3.4));
-        if (i == 0)
-            place.setLeft(rect.left());
-        if (i + 1 == m_line.size())
-            place.setRight(rect.right());
-        words.push_back(place.intersected(rect.adjusted(0, 0, 0, em(10))));
-    }
-    double tightest = 1;
-    for (std::size_t i = 0; i < m_line.size(); ++i) {
-        QFont strong = font;
-        strong.setBold(m_line[i].next);
-        // Above, a name stands on one line; below, one of two words on two.
-        const QString name = localizedWord(m_line[i].name());
-        const QStringList lines = i % 2 != 0 ? QStringList{name} : name.split(u' ');
-        for (const QString &text : lines + QStringList{localizedWord(m_line[i].word())}) {
-            const double needed = QFontMetricsF(strong).horizontalAdvance(text);
-            tightest = std::min(tightest, words[i].width() / std::max(1.0, needed));
-        }
-    }
-    if (tightest < 1)
-        font.setPixelSize(std::max(1, int(QFontInfo(font).pixelSize() * tightest)));
-    return words;
-}
-
-void JobLineView::paintWords(QPainter &painter, std::size_t i, const QRectF &place,
-                             const QFont &font, const PictureStyle &style) const
-{
-    const StationState &state = m_line[i];
-    const Qt::Alignment side = i == 0                   ? Qt::AlignLeft
-                               : i + 1 == m_line.size() ? Qt::AlignRight
-                                                        : Qt::AlignHCenter;
-    QFont named = font;
-    named.setBold(state.next);
-    painter.setFont(named);
-    painter.setPen(state.next ? style.accent : style.text);
-    // Below stand five names: one of two words takes two lines, so that none runs into the next.
-    QString name = localizedWord(state.name());
-    if (i % 2 == 0)
-        name.replace(u' ', u'\n');
-    painter.drawText(place, int(side | Qt::AlignTop), name);
-    QRectF below = place;
-    below.setTop(place.top() + QFontMetricsF(named).height() * double(name.count(u'\n') + 1));
-    painter.setFont(font);
-    painter.setPen(state.mark == StationMark::Failed ? style.bad : style.muted);
-    painter.drawText(below, int(side | Qt::AlignTop), localizedWord(state.word()));
 }
 
 void JobLineView::mousePressEvent(QMouseEvent *event)
 {
-    const int station = stationAt(room(), m_line.size(), event->position());
+    const int station = stationUnder(event->position());
     if (m_choosable && station >= 0)
         emit chosen(m_line[std::size_t(station)].station);
 }
@@ -212,8 +175,7 @@ QString JobLineView::partName(int part) const
 
 QRect JobLineView::partRect(int part) const
 {
-    const double step = double(width()) / double(m_line.size());
-    return QRectF(step * part, 0, step, height()).toRect();
+    return stationRect(std::size_t(part)).toRect();
 }
 
 void JobLineView::choosePart(int part)
@@ -262,7 +224,7 @@ bool JobLineView::event(QEvent *event)
 {
     if (event->type() == QEvent::ToolTip) {
         auto *help = static_cast<QHelpEvent *>(event);
-        const int station = stationAt(room(), m_line.size(), help->pos());
+        const int station = stationUnder(help->pos());
         if (station >= 0)
             QToolTip::showText(help->globalPos(), spoken(m_line[std::size_t(station)]), this);
         return true;

@@ -1,18 +1,14 @@
 #pragma once
 // The job line on the screen. A click, or Enter on the station that the arrow keys chose, goes to
-// its part of the page. Where the names have no room side by side, every second one stands above
-// the line.
+// its part of the page. Where the names have no room side by side, the line goes on in a further
+// row, like words.
 
 #include "app/desktop/AccessibleParts.h"
 #include "core/acceptance/JobLine.h"
 
 #include <QWidget>
 
-class QPainter;
-
 namespace loopwright {
-
-struct PictureStyle;
 
 class JobLineView : public QWidget, public AccessibleParts
 {
@@ -25,9 +21,6 @@ public:
     void setChoosable(bool choosable);
     /// On a low screen the names stand without the marks' words, which the tool tip still says.
     void setLow(bool low);
-    /// Where the words of each station are drawn if they stand above and below the line in turn,
-    /// and in which font; none runs into another.
-    std::vector<QRectF> staggeredWords(QFont &font) const;
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
@@ -54,10 +47,11 @@ protected:
     bool event(QEvent *event) override;
 
 private:
-    QRectF room() const;
-    void paintStaggered(QPainter &painter) const;
-    void paintWords(QPainter &painter, std::size_t station, const QRectF &words, const QFont &font,
-                    const PictureStyle &style) const;
+    /// How wide the longest name or word is.
+    double longestName(const QFont &font) const;
+    std::size_t perRow(int width) const;
+    QRectF stationRect(std::size_t station) const;
+    int stationUnder(const QPointF &point) const; ///< -1 where there is none
     void point(int station);
 
     std::vector<StationState> m_line;

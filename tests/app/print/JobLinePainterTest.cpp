@@ -50,17 +50,6 @@ private slots:
             }
     }
 
-    void stationsAreFoundByPlace()
-    {
-        const QRectF rect(10, 20, 900, 60);
-        QCOMPARE(stationAt(rect, 9, {10, 20}), 0);
-        QCOMPARE(stationAt(rect, 9, {10 + 450, 50}), 4);
-        QCOMPARE(stationAt(rect, 9, {10 + 899, 79}), 8);
-        QCOMPARE(stationAt(rect, 9, {5, 50}), -1);
-        QCOMPARE(stationAt(rect, 0, {50, 50}), -1);
-    }
-
-    /// Nothing is drawn outside the rectangle, at any width.
     void staysInside_data()
     {
         QTest::addColumn<int>("width");

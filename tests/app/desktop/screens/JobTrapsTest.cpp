@@ -2,6 +2,7 @@
 // shut.
 
 #include "app/actions/Register.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/form/Field.h"
 #include "app/desktop/job/JobHead.h"
 #include "app/desktop/widgets/JobLineView.h"
@@ -13,6 +14,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
+#include <QScopeGuard>
 #include <QScreen>
 
 using namespace loopwright;
@@ -319,25 +321,58 @@ private slots:
         QVERIFY(line->text().contains("dog in the yard"));
     }
 
+    /// Nor are they too small to be read: the line takes further rows.
+    void noNamesOfTheJobLineRunIntoOneAnother_data()
+    {
+        QTest::addColumn<QString>("language");
+        QTest::newRow("en") << "en";
+        QTest::newRow("de") << "de";
+    }
     void noNamesOfTheJobLineRunIntoOneAnother()
+    {
+        QFETCH(QString, language);
+        JobBench bench({briFields()});
+        const auto view = showOrder(bench.records(), "A-1001");
+        const auto states = jobLine(view->decision, view->stage);
+        speak(language);
+        const auto english = qScopeGuard([] { speak("en"); });
+        JobLineView line;
+        line.setLine(states);
+        QFont small = QApplication::font();
+        small.setPixelSize(em(0.7));
+        const QFontMetricsF metrics(small);
+        for (int width = em(20); width < em(70); width += em(1)) {
+            line.resize(width, line.heightForWidth(width));
+            for (int i = 0; i < line.partCount(); ++i) {
+                const QRect place = line.partRect(i);
+                QVERIFY2(line.rect().contains(place), qPrintable(QString::number(width)));
+                QVERIFY(place.height() >= em(3.8)); // mark, name and word
+                for (int j = 0; j < i; ++j)         // they are rounded to pixels
+                    QVERIFY2(!place.adjusted(1, 1, -1, -1).intersects(line.partRect(j)),
+                             qPrintable(QString::number(width)));
+                const QString name = localizedWord(states[std::size_t(i)].name());
+                QVERIFY2(metrics.horizontalAdvance(name) <= place.width() + 1, qPrintable(name));
+            }
+        }
+        line.resize(em(70), line.heightForWidth(em(70)));
+        QCOMPARE(line.partRect(8).y(), line.partRect(0).y()); // one row where there is room
+    }
+
+    void aStationOfAFurtherRowIsChosenByAClick()
     {
         JobBench bench({briFields()});
         const auto view = showOrder(bench.records(), "A-1001");
+        const auto states = jobLine(view->decision, view->stage);
         JobLineView line;
-        line.setLine(jobLine(view->decision, view->stage));
-        for (int width = em(18); width < em(60); width += em(1)) {
-            line.resize(width, line.heightForWidth(width));
-            QFont font = QApplication::font();
-            const auto words = line.staggeredWords(font);
-            for (std::size_t i = 0; i + 2 < words.size(); ++i)
-                QVERIFY2(!words[i].intersects(words[i + 2]), qPrintable(QString::number(width)));
-            const QFontMetricsF metrics(font);
-            const auto states = jobLine(view->decision, view->stage);
-            for (std::size_t i = 0; i < words.size(); ++i)
-                for (const QString &word : states[i].name().split(' '))
-                    QVERIFY2(metrics.horizontalAdvance(word) <= words[i].width() + 1,
-                             qPrintable(word));
-        }
+        line.setLine(states);
+        line.resize(em(20), line.heightForWidth(em(20)));
+        QList<Station> chosen;
+        connect(&line, &JobLineView::chosen, this, [&](Station each) { chosen << each; });
+        for (int i = 0; i < line.partCount(); ++i)
+            QTest::mouseClick(&line, Qt::LeftButton, {}, line.partRect(i).center());
+        QCOMPARE(chosen.size(), int(states.size()));
+        for (std::size_t i = 0; i < states.size(); ++i)
+            QCOMPARE(chosen[int(i)], states[i].station);
     }
 
     void theWindowOpensInsideItsScreen()
