@@ -127,10 +127,9 @@ void JobHead::layOutRows()
     who->addWidget(m_circuit);
     m_rows->addLayout(what, 1);
     m_rows->addLayout(who);
-    whenThemed(m_circuit, [this, what, who] {
+    whenThemed(m_circuit, [what, who] {
         for (QHBoxLayout *half : {what, who})
             half->setSpacing(em(HeadRows::betweenEm));
-        showRows();
     });
 }
 
@@ -155,7 +154,6 @@ void JobHead::showOrder()
     m_next->setVisible(view.status == OrderStatus::Open);
     m_context->showOrder();
     showLines();
-    showRows();
 }
 
 void JobHead::showStations()
@@ -271,6 +269,13 @@ void JobHead::resizeEvent(QResizeEvent *event)
     QFrame::resizeEvent(event);
     showLines();
     showRows();
+}
+
+bool JobHead::event(QEvent *event)
+{
+    if (event->type() == QEvent::LayoutRequest)
+        showRows(); // what stands in a row needs more room, or less
+    return QFrame::event(event);
 }
 
 void JobHead::showRows()

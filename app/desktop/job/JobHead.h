@@ -41,6 +41,7 @@ signals:
     void settleWished(const QString &order); ///< what stations say otherwise of it
 
 protected:
+    bool event(QEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
 
 private:
