@@ -49,6 +49,26 @@ private:
         return found;
     }
 
+    /// Those that something around them does not show whole.
+    static QStringList cutFilters(const QWidget &bar)
+    {
+        QStringList found;
+        int seen = 0;
+        for (const QWidget *filter : bar.findChildren<QWidget *>()) {
+            if (!filter->isVisible() || filter->isWindow() ||
+                !(qobject_cast<const QAbstractButton *>(filter) ||
+                  qobject_cast<const QComboBox *>(filter)))
+                continue;
+            ++seen;
+            for (const QWidget *around = filter->parentWidget(); around != bar.parentWidget();
+                 around = around->parentWidget()) {
+                const QRect place(filter->mapTo(around, QPoint()), filter->size());
+                if (!around->rect().contains(place))
+                    found << filter->objectName();
+            }
+        }
+        return seen > 10 ? found : QStringList("no filters");
+    }
     /// 1024 by 600.
     void openSmallWindow(const QString &language, int percent)
     {
@@ -143,20 +163,7 @@ private slots:
         openSmallWindow(language, percent);
         QTRY_VERIFY(table()->model()->rowCount() > 0);
         const auto *bar = m_window->current()->findChild<BoardFilterBar *>();
-        int seen = 0;
-        for (const QWidget *filter : bar->findChildren<QWidget *>()) {
-            if (!filter->isVisible() || filter->isWindow() ||
-                !(qobject_cast<const QAbstractButton *>(filter) ||
-                  qobject_cast<const QComboBox *>(filter)))
-                continue;
-            ++seen;
-            for (const QWidget *around = filter->parentWidget(); around != bar->parentWidget();
-                 around = around->parentWidget()) {
-                const QRect place(filter->mapTo(around, QPoint()), filter->size());
-                QVERIFY2(around->rect().contains(place), qPrintable(filter->objectName()));
-            }
-        }
-        QVERIFY(seen > 10);
+        QTRY_COMPARE(cutFilters(*bar), QStringList());
     }
 
     void theNumberOfTheJobIsWhole_data() { theWindowFitsAtEverySize_data(); }
