@@ -193,22 +193,20 @@ Result<QStringList> claimForHeldOrders(Records &records, Transaction &transactio
 Result<void> tellHeldOrders(Records &records, Transaction &transaction, std::vector<Event> &events)
 {
     const Database &database = transaction.database();
-    const auto reasonOf = [&](const QString &number) -> Result<QString> {
-        LOOPWRIGHT_ASSIGN(const auto shown, BoardStore(database).columnsOf(number));
-        return shown.value("reason");
-    };
     LOOPWRIGHT_ASSIGN(const auto held, OrderStore(database).held());
     for (const StoredOrder &stored : held) {
         const QString &number = stored.order.number;
         LOOPWRIGHT_ASSIGN(const auto conflicts,
                           AssignmentStore(database).conflictsOf(stored.order));
-        LOOPWRIGHT_ASSIGN(const auto before, reasonOf(number));
-        if (namesJust(conflicts, before)) // spares to judge every held order
+        LOOPWRIGHT_ASSIGN(const auto shown, BoardStore(database).columnsOf(number));
+        if (namesJust(conflicts, shown.value("reason"))) // spares to judge every held order
             continue;
+        LOOPWRIGHT_ASSIGN(const auto limits, limitsFor(records, stored));
+        LOOPWRIGHT_ASSIGN(const auto derived, derivedState(database, stored, limits));
+        if (derived.state.reason == shown.value("reason"))
+            continue; // a hazard is told before all else
         LOOPWRIGHT_TRY(refreshState(records, transaction, number));
-        LOOPWRIGHT_ASSIGN(const auto now, reasonOf(number));
-        if (now != before)
-            events.push_back(orderEvent(records, stored.order, stillHeldKind, {}));
+        events.push_back(orderEvent(records, stored.order, stillHeldKind, {}));
     }
     return {};
 }

@@ -6330,6 +6330,10 @@
         <translation>Bitte die Kriterien nennen, die ausgenommen werden.</translation>
     </message>
     <message>
+        <source>Named by the search</source>
+        <translation>Von der Suche genannt</translation>
+    </message>
+    <message>
         <source>Names what the readings are made with; they count only where it is registered and was calibrated on that day.</source>
         <translation>Nennt, womit gemessen wird; die Werte zählen nur, wenn es eingetragen und an diesem Tag kalibriert war.</translation>
     </message>

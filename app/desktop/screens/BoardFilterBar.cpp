@@ -168,6 +168,7 @@ QPushButton *BoardFilterBar::makeFound()
         else
             emit circuitWanted(key);
     });
+    button->setAccessibleName(tr("Named by the search"));
     button->hide();
     whenThemed(button, [button] { button->setFixedHeight(em(1.9)); });
     m_found.push_back(button);
@@ -181,6 +182,7 @@ void BoardFilterBar::showFound(const FoundKinds &found)
                           bool isPerson) {
         QPushButton *button = m_found.at(next++);
         button->setText(text);
+        button->setAccessibleName(text);
         button->setToolTip(asTip(tip));
         button->setProperty(keyProperty, key);
         button->setProperty(personProperty, isPerson);

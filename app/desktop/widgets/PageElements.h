@@ -46,8 +46,8 @@ QFrame *makeCard();
 void outlineWhereFlat(QFrame *frame);
 /// What is higher than its room scrolls; nothing is cut off, and Tab does not stop at it.
 QScrollArea *inScrollArea(QWidget *sheet);
-/// Likewise, and no wider than its room; asks for `highEm` alone and takes what is left, so that the
-/// page around it need not scroll too.
+/// Likewise, and no wider than its room; asks for `highEm` alone and takes what is left, so that
+/// the page around it need not scroll too.
 QScrollArea *inLowArea(QWidget *sheet, double highEm);
 /// The margins of a page, following the size.
 void setPageMargins(QLayout *layout, QWidget *owner);

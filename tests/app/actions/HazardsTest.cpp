@@ -33,7 +33,8 @@ class HazardsTest : public QObject
     void take(const OrderFields &fields)
     {
         const auto report = importOrders(*m_records, csv({fields}), {"orders.csv"});
-        QVERIFY2(report && report->refused == 0, qPrintable(fields["order_number"]));
+        QVERIFY2(report, report ? "" : qPrintable(report.error().text()));
+        QVERIFY2(report->refused == 0, report->rejects.constData());
     }
     /// Codes of what was told.
     QStringList record(const OrderFields &fields, const QList<QJsonObject> &facts)
