@@ -174,8 +174,8 @@ Result<StationConflict> FactJoining::drawHere(const QString &fact, const QJsonOb
 Result<void> FactJoining::drawElsewhere(const Fact &stored)
 {
     if (!m_elsewhere.contains(stored.order)) {
-        LOOPWRIGHT_ASSIGN(auto known, KnownOrder::read(database(), stored.order));
-        m_elsewhere.insert(stored.order, std::move(known));
+        LOOPWRIGHT_ASSIGN(const auto known, KnownOrder::read(database(), stored.order));
+        m_elsewhere.insert(stored.order, known);
     }
     KnownOrder &there = m_elsewhere[stored.order];
     const QJsonObject told = toldBefore(stored, there.tellers);

@@ -129,7 +129,7 @@ QString partOf(const QString &panel, const QString &need)
     return need == panel || need.startsWith(panel + '.') ? need : panel + '.' + need;
 }
 
-StepForm::StepForm(JobSession &desk, const QString &part, const Need &need, StepFormUse use,
+StepForm::StepForm(JobSession &desk, const QString &part, const Need &need, const StepFormUse &use,
                    QWidget *parent)
     : StepEditor(desk, parent)
     , m_need(need.key)

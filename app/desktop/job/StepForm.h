@@ -26,7 +26,7 @@ class StepForm : public StepEditor
     Q_OBJECT
 public:
     /// `part`: begin of the object names, and the draft.
-    StepForm(JobSession &desk, const QString &part, const Need &need, StepFormUse use = {},
+    StepForm(JobSession &desk, const QString &part, const Need &need, const StepFormUse &use = {},
              QWidget *parent = nullptr);
 
     QStringList needs() const override { return {m_need}; }

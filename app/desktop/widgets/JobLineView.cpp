@@ -121,8 +121,8 @@ QRectF JobLineView::stationRect(std::size_t station) const
     const std::size_t each = perRow(width());
     const double step = room.width() / double(each);
     const double high = room.height() / double(rowsOf(m_line.size(), each));
-    return {room.x() + step * double(station % each), room.y() + high * double(station / each),
-            step, high};
+    const std::size_t row = station / each;
+    return {room.x() + step * double(station % each), room.y() + high * double(row), step, high};
 }
 
 int JobLineView::stationUnder(const QPointF &point) const
