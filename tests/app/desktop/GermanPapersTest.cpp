@@ -235,8 +235,7 @@ private slots:
         VERIFY_IN_ORDER(text,
                         {"Zertifikat des Anschlusses", content.number, "Mit Ausnahme abgenommen",
                          "Ergebnisse", "Anschlussleitung", "The spare pair is out of order.",
-                         "Der Datensatz dieses Zertifikats ist "
-                         "englisch, und er gilt",
+                         "Der Datensatz dieses Zertifikats ist englisch, und er gilt",
                          "Einstellungen für Ihr Gerät"});
         QVERIFY(QString(text).replace(QChar::Nbsp, u' ').contains("4. März 2026"));
         QVERIFY(text.contains("Seite 1 von"));

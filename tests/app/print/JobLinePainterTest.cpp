@@ -19,6 +19,7 @@ QImage mark(const StationState &state)
 std::vector<StationState> line()
 {
     std::vector<StationState> states;
+    states.reserve(9);
     for (int i = 0; i < 9; ++i)
         states.push_back({Station(i), StationMark(i % 4), false, i == 4});
     return states;

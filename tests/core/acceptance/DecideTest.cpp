@@ -58,7 +58,7 @@ class DecideTest : public QObject
         return decide(input(fields, facts), m_limits);
     }
     void row(const char *name, const char *key, const char *outcome, const char *overall,
-             Change change)
+             const Change &change)
     {
         QTest::newRow(name) << QString(key) << QString(outcome) << QString(overall) << change;
     }
