@@ -42,11 +42,7 @@ Result<QStringList> ConflictStore::otherOrdersAtPremises(const ServiceOrder &ord
 {
     Statement statement(m_database, "conflict.other_orders_at_premises");
     statement.bind("premises_key", premisesKey(order.premises)).bind("order_number", order.number);
-    const auto numbers =
-        rows(statement, [](const Statement &row) { return row.text("order_number"); });
-    if (!numbers)
-        return failure(numbers.error());
-    return QStringList(numbers->begin(), numbers->end());
+    return texts(statement, "order_number");
 }
 
 Result<std::optional<StationConflict>> ConflictStore::find(const QString &id) const

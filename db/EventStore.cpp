@@ -118,10 +118,8 @@ Result<QString> EventStore::logDigests(qint64 first, qint64 last, int digits) co
 {
     Statement statement(m_database, "event.log_digests");
     statement.bind("first", first).bind("last", last).bind("digits", digits);
-    const auto found = rows(statement, [](const Statement &row) { return row.text("digest"); });
-    if (!found)
-        return failure(found.error());
-    return QStringList(found->begin(), found->end()).join(QString());
+    LOOPWRIGHT_ASSIGN(const auto found, texts(statement, "digest"));
+    return found.join(QString());
 }
 
 Result<qint64> EventStore::placeInLog(const QString &subject, qint64 sequence) const

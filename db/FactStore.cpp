@@ -88,22 +88,14 @@ Result<QStringList> FactStore::otherOrdersAtPremises(const ServiceOrder &order,
 {
     Statement statement(m_database, "fact.other_orders_at_premises");
     bindPlaceAndDays(statement, order, days);
-    const auto numbers =
-        rows(statement, [](const Statement &row) { return row.text("order_number"); });
-    if (!numbers)
-        return failure(numbers.error());
-    return QStringList(numbers->begin(), numbers->end());
+    return texts(statement, "order_number");
 }
 
 Result<QStringList> FactStore::openOrdersUsing(const QString &instrument) const
 {
     Statement statement(m_database, "fact.open_orders_using");
     statement.bind("instrument", instrument);
-    const auto numbers =
-        rows(statement, [](const Statement &row) { return row.text("order_number"); });
-    if (!numbers)
-        return failure(numbers.error());
-    return QStringList(numbers->begin(), numbers->end());
+    return texts(statement, "order_number");
 }
 
 Result<void>

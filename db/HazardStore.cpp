@@ -5,23 +5,10 @@
 
 namespace loopwright {
 
-namespace {
-
-Result<QStringList> orderNumbers(Statement &statement)
-{
-    const auto numbers =
-        rows(statement, [](const Statement &row) { return row.text("order_number"); });
-    if (!numbers)
-        return failure(numbers.error());
-    return QStringList(numbers->begin(), numbers->end());
-}
-
-} // namespace
-
 Result<QStringList> HazardStore::orders() const
 {
     Statement statement(m_database, "hazard.orders");
-    return orderNumbers(statement);
+    return texts(statement, "order_number");
 }
 
 Result<QStringList> HazardStore::ordersOnPairs(const ServiceOrder &order,
@@ -33,7 +20,7 @@ Result<QStringList> HazardStore::ordersOnPairs(const ServiceOrder &order,
         statement.bind("pair", pair)
             .bind("office", order.office)
             .bind("order_number", order.number);
-        LOOPWRIGHT_ASSIGN(const auto found, orderNumbers(statement));
+        LOOPWRIGHT_ASSIGN(const auto found, texts(statement, "order_number"));
         numbers << found;
     }
     numbers.removeDuplicates();
@@ -44,17 +31,14 @@ Result<QStringList> HazardStore::pairsOf(const QString &order) const
 {
     Statement statement(m_database, "hazard.pairs");
     statement.bind("order_number", order);
-    const auto pairs = rows(statement, [](const Statement &row) { return row.text("pair"); });
-    if (!pairs)
-        return failure(pairs.error());
-    return QStringList(pairs->begin(), pairs->end());
+    return texts(statement, "pair");
 }
 
 Result<QStringList> HazardStore::ordersAtPremises(const ServiceOrder &order) const
 {
     Statement statement(m_database, "hazard.at_premises");
     statement.bind("premises_key", premisesKey(order.premises)).bind("order_number", order.number);
-    return orderNumbers(statement);
+    return texts(statement, "order_number");
 }
 
 Result<QStringList> HazardStore::openOrdersConcerned(const ServiceOrder &order) const
@@ -64,7 +48,7 @@ Result<QStringList> HazardStore::openOrdersConcerned(const ServiceOrder &order) 
         .bind("pair", pairIdentity(order.pair))
         .bind("office", order.office)
         .bind("order_number", order.number);
-    return orderNumbers(statement);
+    return texts(statement, "order_number");
 }
 
 Result<void> HazardStore::note(Transaction &transaction, const ServiceOrder &order,

@@ -259,10 +259,7 @@ Result<OrderColumns> OrderStore::columnsOf(const QString &number) const
 Result<QStringList> OrderStore::wrongRanks() const
 {
     Statement statement(m_database, "order.wrong_ranks");
-    const auto numbers =
-        rows(statement, [](const Statement &row) { return row.text("order_number"); });
-    return numbers ? Result<QStringList>(QStringList(numbers->begin(), numbers->end()))
-                   : failure(numbers.error());
+    return texts(statement, "order_number");
 }
 
 Result<QString> OrderStore::circuitUuid(const QString &number) const

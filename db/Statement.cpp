@@ -288,6 +288,13 @@ std::optional<qint64> Statement::optionalInteger(const char *name) const
     return isNull(name) ? std::nullopt : std::optional(integer(name));
 }
 
+Result<QStringList> texts(Statement &statement, const char *column)
+{
+    LOOPWRIGHT_ASSIGN(const auto found,
+                      rows(statement, [column](const Statement &row) { return row.text(column); }));
+    return QStringList(found.begin(), found.end());
+}
+
 Result<QMap<QString, QString>> firstRowAsTexts(Statement &statement)
 {
     QMap<QString, QString> texts;

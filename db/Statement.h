@@ -152,6 +152,9 @@ auto firstRow(Statement &statement, Map map)
     return value;
 }
 
+/// A column of every row, as text.
+Result<QStringList> texts(Statement &statement, const char *column);
+
 /// Every column of the first row by its name, as text; empty if there is no row.
 Result<QMap<QString, QString>> firstRowAsTexts(Statement &statement);
 

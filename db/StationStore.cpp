@@ -70,10 +70,7 @@ Result<QStringList> StationStore::bundles(BundleKind kind) const
 {
     Statement statement(m_database, "station.bundles_of_kind");
     statement.bind("kind", kind);
-    const auto found = rows(statement, [](const Statement &row) { return row.text("bundle"); });
-    if (!found)
-        return failure(found.error());
-    return QStringList(found->begin(), found->end());
+    return texts(statement, "bundle");
 }
 
 Result<std::vector<CarriedOrder>> StationStore::carried() const

@@ -74,10 +74,7 @@ Result<void> exportTable(const Database &database, const QString &table,
 Result<QStringList> tablesThere(const Database &database)
 {
     Statement statement(database, "export.tables_there");
-    const auto names = rows(statement, [](const Statement &row) { return row.text("name"); });
-    if (!names)
-        return failure(names.error());
-    return QStringList(names->begin(), names->end());
+    return texts(statement, "name");
 }
 
 } // namespace loopwright
