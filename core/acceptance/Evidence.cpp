@@ -160,7 +160,7 @@ void Evidence::discountByOrder(const DecisionInput &input)
         const auto aside = std::ranges::find(input.setAside, fact->id, &SetAside::fact);
         if (aside != input.setAside.end())
             discount(*fact, Discount::Disputed, aside->sentence());
-        if (provenBy(*fact) == Proves::Nothing)
+        if (!isEvidence(*fact))
             continue;
         const QString pair = input.pairOf(*fact);
         const bool right =
@@ -267,7 +267,7 @@ void Evidence::discountBySelfTests()
 {
     // The meter of a card was proved on a known source: that counts for more.
     for (const Fact *fact : m_facts)
-        if (provenBy(*fact) != Proves::Nothing && !fact->as<SafetyFact>() && selfTestFailed(*fact))
+        if (isEvidence(*fact) && !fact->as<SafetyFact>() && selfTestFailed(*fact))
             discount(*fact, Discount::SelfTest,
                      Text(QT_TRANSLATE_NOOP(
                               "core", "made with %1, which failed its self-test on that visit"))

@@ -31,6 +31,11 @@ Proves provenBy(const Fact &fact)
     return Proves::Nothing;
 }
 
+bool isEvidence(const Fact &fact)
+{
+    return provenBy(fact) != Proves::Nothing;
+}
+
 bool retires(ChangedWhat what, Proves proof)
 {
     switch (what) {

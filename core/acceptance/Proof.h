@@ -14,6 +14,8 @@ enum class Proves
 };
 
 Proves provenBy(const Fact &fact);
+/// Whether it proves anything: a change, a void, a closing do not.
+bool isEvidence(const Fact &fact);
 /// Whether a change of that makes such a proof old.
 bool retires(ChangedWhat what, Proves proof);
 

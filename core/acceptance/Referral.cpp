@@ -11,7 +11,7 @@ const Fact *standingReferral(const std::vector<Fact> &facts)
     for (const Fact *fact : standingFacts(facts)) {
         if (fact->as<ReferredFact>())
             referral = fact;
-        else if (provenBy(*fact) != Proves::Nothing || fact->as<VisitFact>())
+        else if (isEvidence(*fact) || fact->as<VisitFact>())
             referral = nullptr;
     }
     return referral;

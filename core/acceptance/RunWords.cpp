@@ -7,28 +7,19 @@
 
 namespace loopwright {
 
-namespace {
+QString channelsText(const QList<Channel> &channels)
+{
+    return channelsSaid(channels).english();
+}
 
-QStringList inOrder(const QList<Channel> &channels)
+Text channelsSaid(const QList<Channel> &channels)
 {
     QStringList words;
     for (const Channel channel : channels)
         words << toText(channel);
     words.sort();
-    return words;
-}
-
-} // namespace
-
-QString channelsText(const QList<Channel> &channels)
-{
-    return inOrder(channels).join(" and ");
-}
-
-Text channelsSaid(const QList<Channel> &channels)
-{
     Text said;
-    for (const QString &word : inOrder(channels))
+    for (const QString &word : std::as_const(words))
         said = said.isEmpty() ? Text::verbatim(word)
                               : Text(QT_TRANSLATE_NOOP("core", "%1 and %2")).arg(said).arg(word);
     return said;

@@ -56,7 +56,7 @@ private:
 };
 
 /// The same one wherever it is made.
-QString idOf(const QByteArray &name)
+QString uuidOf(const QByteArray &name)
 {
     static const QUuid space("{3c0e2f36-6f1c-5a0e-9d52-4f6ad0a5b7c1}");
     return QUuid::createUuidV5(space, name).toString(QUuid::WithoutBraces);
@@ -93,7 +93,7 @@ private:
     void add(const StationConflict &conflict)
     {
         if (!conflict.isSettledFor(officeSide))
-            note(conflict.content.value("fact").toString(), conflict);
+            note(conflict.fact(), conflict);
         const QString counts =
             conflict.settled ? idOfSide(conflict, conflict.settled->side) : QString();
         const QStringList sides = conflict.tellers();
@@ -124,7 +124,7 @@ bool keepsOut(const StationConflict &conflict, const Fact &fact, const Tellers &
             return !theirs && before && hangsOn(conflict, fact);
         return theirs && hangsOn(conflict, fact);
     case ConflictCode::TwoStations:
-        return before && !conflict.isSettledFor(bothSides) && provenBy(fact) != Proves::Nothing &&
+        return before && !conflict.isSettledFor(bothSides) && isEvidence(fact) &&
                !tellers.isTold(fact, conflict.settled->side);
     case ConflictCode::ClockAhead:
         return tellers.isAhead(fact, conflict.station) && !conflict.isSettledFor(conflict.station);
@@ -163,17 +163,17 @@ QStringList StationConflict::tellers() const
 
 QString idOfToldContent(const QByteArray &content)
 {
-    return idOf(content);
+    return uuidOf(content);
 }
 
 QString idOfStrikeOut(const StationConflict &conflict)
 {
-    return idOf((conflict.content.value("fact").toString() + " in " + conflict.order).toUtf8());
+    return uuidOf((conflict.fact() + " in " + conflict.order).toUtf8());
 }
 
 QString idOfFollowing(const QString &voided, const QString &content)
 {
-    return idOf((voided + " of " + content).toUtf8());
+    return uuidOf((voided + " of " + content).toUtf8());
 }
 
 QHash<QString, QString> toldUnder(const std::vector<StationConflict> &conflicts)
@@ -184,7 +184,7 @@ QHash<QString, QString> toldUnder(const std::vector<StationConflict> &conflicts)
             continue;
         const QStringList sides = each.tellers();
         for (const QString &side : sides)
-            ids.insert(idOfSide(each, side), each.content.value("fact").toString());
+            ids.insert(idOfSide(each, side), each.fact());
     }
     return ids;
 }

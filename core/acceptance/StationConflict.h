@@ -67,7 +67,14 @@ struct StationConflict
 
     bool isOpen() const { return stands && !settled; }
     bool isSettledFor(const QString &side) const { return settled && settled->side == side; }
-    /// Of FactDiffers: the content as that side told it, and the sides that told one.
+    /// Of FactDiffers: the id under which it was told, the content as that side told it, and the
+    /// sides that told one.
+    QString fact() const { return content.value("fact").toString(); }
+    /// Whether it is about contents of that id.
+    bool isAbout(const QString &id) const
+    {
+        return code == ConflictCode::FactDiffers && fact() == id;
+    }
     QByteArray toldBy(const QString &side) const;
     QStringList tellers() const;
     /// The same thing has the same id, whatever else was delivered before.

@@ -227,7 +227,7 @@ bool isMeasurement(const Fact &fact)
 {
     if (const auto *loop = fact.as<LoopFact>()) // a make-up is on record
         return loop->dcResistanceOhm || loop->lossDb;
-    return provenBy(fact) != Proves::Nothing && !fact.as<SafetyFact>();
+    return isEvidence(fact) && !fact.as<SafetyFact>();
 }
 
 bool isMadeOnSite(const Fact &fact)
