@@ -137,19 +137,30 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
     return derived;
 }
 
+namespace {
+
+/// As it stands after the transaction: what was judged, on the board and among the hazards.
+Result<void> putState(Records &records, Transaction &transaction, const StoredOrder &stored,
+                      const LimitSet &limits, DerivedState derived)
+{
+    if (stored.status == OrderStatus::Open)
+        LOOPWRIGHT_TRY(noteBoardLimits(transaction, limits.version()));
+    if (!derived.state.takenOn.isValid()) // this transaction takes it in
+        noteTakenOn(derived.state, records.now().localDate());
+    LOOPWRIGHT_TRY(HazardStore::note(transaction, stored.order, derived.hazardPairs));
+    return BoardStore::put(transaction, stored.order, derived.state);
+}
+
+} // namespace
+
 Result<void> refreshState(Records &records, Transaction &transaction, const QString &orderNumber,
                           const PendingEvent &pending)
 {
     const Database &database = transaction.database();
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(orderNumber));
     LOOPWRIGHT_ASSIGN(const auto limits, limitsFor(records, stored));
-    if (stored.status == OrderStatus::Open)
-        LOOPWRIGHT_TRY(noteBoardLimits(transaction, limits.version()));
     LOOPWRIGHT_ASSIGN(auto derived, derivedState(database, stored, limits, pending));
-    if (!derived.state.takenOn.isValid()) // this transaction takes it in
-        noteTakenOn(derived.state, records.now().localDate());
-    LOOPWRIGHT_TRY(HazardStore::note(transaction, stored.order, derived.hazardPairs));
-    return BoardStore::put(transaction, stored.order, derived.state);
+    return putState(records, transaction, stored, limits, std::move(derived));
 }
 
 namespace {
@@ -195,17 +206,16 @@ Result<void> tellHeldOrders(Records &records, Transaction &transaction, std::vec
     const Database &database = transaction.database();
     LOOPWRIGHT_ASSIGN(const auto held, OrderStore(database).held());
     for (const StoredOrder &stored : held) {
-        const QString &number = stored.order.number;
         LOOPWRIGHT_ASSIGN(const auto conflicts,
                           AssignmentStore(database).conflictsOf(stored.order));
-        LOOPWRIGHT_ASSIGN(const auto shown, BoardStore(database).columnsOf(number));
+        LOOPWRIGHT_ASSIGN(const auto shown, BoardStore(database).columnsOf(stored.order.number));
         if (namesJust(conflicts, shown.value("reason"))) // spares to judge every held order
             continue;
         LOOPWRIGHT_ASSIGN(const auto limits, limitsFor(records, stored));
-        LOOPWRIGHT_ASSIGN(const auto derived, derivedState(database, stored, limits));
+        LOOPWRIGHT_ASSIGN(auto derived, derivedState(database, stored, limits));
         if (derived.state.reason == shown.value("reason"))
             continue; // a hazard is told before all else
-        LOOPWRIGHT_TRY(refreshState(records, transaction, number));
+        LOOPWRIGHT_TRY(putState(records, transaction, stored, limits, std::move(derived)));
         events.push_back(orderEvent(records, stored.order, stillHeldKind, {}));
     }
     return {};

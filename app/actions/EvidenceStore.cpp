@@ -1,6 +1,7 @@
 #include "app/actions/EvidenceStore.h"
 
 #include "app/actions/BulkEvents.h"
+#include "app/actions/ToldFacts.h"
 #include "core/acceptance/PairInForce.h"
 #include "core/acceptance/Proof.h"
 #include "core/order/Claims.h"
@@ -85,9 +86,8 @@ Result<void> setAsideIn(const Database &database, const QString &order,
     QSet<QString> ids;
     for (const SetAside &each : aside)
         ids.insert(each.fact);
-    std::erase_if(facts, [&ids](const Fact &fact) {
-        return provenBy(fact) == Proves::Nothing && ids.contains(fact.id);
-    });
+    std::erase_if(facts,
+                  [&ids](const Fact &fact) { return !isEvidence(fact) && ids.contains(fact.id); });
     const QHash<QString, QString> told = toldUnder(conflicts);
     for (const Fact &fact : facts)
         if (told.contains(fact.id))
@@ -115,7 +115,7 @@ Result<void> readOtherStations(const Database &database, DecisionInput &input)
     const QHash<QString, QString> pairs = pairsTold(tellers, input.order.pair);
     for (const Fact &fact : input.facts)
         if (const QString pair = pairs.value(fact.id);
-            fact.pair.isEmpty() && !pair.isEmpty() && provenBy(fact) != Proves::Nothing)
+            fact.pair.isEmpty() && !pair.isEmpty() && isEvidence(fact))
             input.measuredOn.insert(fact.id, pair);
     return {};
 }
@@ -282,14 +282,10 @@ Result<std::vector<Fact>> undisputed(const Database &database, const ServiceOrde
     LOOPWRIGHT_ASSIGN(const auto disputed, ConflictStore(database).otherOrdersAtPremises(order));
     for (const QString &number : disputed) {
         std::erase_if(facts, [&number](const Fact &fact) { return fact.order == number; });
-        LOOPWRIGHT_ASSIGN(auto there, FactStore(database).ofOrder(number));
-        LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(number));
-        LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(number));
-        QSet<QString> aside;
-        for (const SetAside &each : setAside(there, tellers, conflicts))
-            aside.insert(each.fact);
-        std::erase_if(there, [&aside](const Fact &fact) { return aside.contains(fact.id); });
-        for (const Fact *fact : standingFacts(there))
+        LOOPWRIGHT_ASSIGN(auto told, ToldFacts::read(database, number));
+        const QSet<QString> aside = told.aside();
+        std::erase_if(told.facts, [&aside](const Fact &fact) { return aside.contains(fact.id); });
+        for (const Fact *fact : standingFacts(told.facts))
             if (wanted.asksFor(*fact))
                 facts.push_back(*fact);
     }

@@ -8,8 +8,6 @@
 #include "db/AssignmentStore.h"
 #include "db/CertificateStore.h"
 #include "db/ConflictStore.h"
-#include "db/FactStore.h"
-#include "db/ForeignStore.h"
 
 #include <QSet>
 
@@ -42,7 +40,6 @@ private:
     Result<QString> whoseValue(const std::vector<Conflict> &held) const;
     Result<void> certificates();
     Result<void> certificatesTwice();
-    Result<QSet<QString>> factsBefore() const;
     Result<QString> add(ConflictCode code, const QString &station, const QJsonObject &content = {})
     {
         LOOPWRIGHT_ASSIGN(const auto drawn, drawConflict(m_records, m_transaction, m_entry.number,
@@ -229,18 +226,6 @@ Result<void> ConflictDrawing::certificatesTwice()
     return {};
 }
 
-Result<QSet<QString>> ConflictDrawing::factsBefore() const
-{
-    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database()).ofOrder(m_entry.number));
-    QSet<QString> ids;
-    for (const Fact &fact : facts)
-        if (isEvidence(fact))
-            ids.insert(fact.id);
-    for (const QString &added : std::as_const(m_parts.added))
-        ids.remove(added);
-    return ids;
-}
-
 Result<void> ConflictDrawing::run()
 {
     LOOPWRIGHT_ASSIGN(m_now, OrderStore(database()).get(m_entry.number));
@@ -250,9 +235,8 @@ Result<void> ConflictDrawing::run()
         std::ranges::any_of(m_drawing.facts, isNew))
         LOOPWRIGHT_TRY(add(ConflictCode::OrderClosed, m_tag));
     LOOPWRIGHT_TRY(valueInUse());
-    LOOPWRIGHT_ASSIGN(const auto before, factsBefore());
     LOOPWRIGHT_TRY(joinFacts(m_records, m_transaction, m_drawing, m_parts));
-    LOOPWRIGHT_ASSIGN(const Apart apart, workedApart(database(), m_drawing, before));
+    LOOPWRIGHT_ASSIGN(const Apart apart, workedApart(database(), m_drawing, m_parts));
     if (apart == Apart::Yes)
         LOOPWRIGHT_TRY(add(ConflictCode::TwoStations, {}));
     else if (apart == Apart::No)

@@ -47,7 +47,7 @@ struct KnownOrder
         LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(order));
         for (const StationConflict &each : conflicts)
             if (each.code == ConflictCode::FactDiffers && each.stands)
-                known.differing.insert(each.content.value("fact").toString(), each);
+                known.differing.insert(each.fact(), each);
         LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(order));
         known.tellers = tellersByFact(tellers);
         return known;

@@ -22,7 +22,7 @@ tl::unexpected<Error> untold(const char *row)
 }
 
 /// What the events of a chain say that they wrote.
-class SealedRows
+class ToldSeals
 {
 public:
     void note(const Event &event)
@@ -69,7 +69,7 @@ private:
     const Database &m_database;
     const Joining &m_joining;
     const BundledOrder &m_entry;
-    SealedRows m_sealed;
+    ToldSeals m_sealed;
 };
 
 Result<void> SealCheck::content(const char *row, const QByteArray &content) const
@@ -85,10 +85,9 @@ Result<QStringList> SealCheck::tagsOfOthers() const
 {
     LOOPWRIGHT_ASSIGN(const auto own, MetaStore(m_database).station());
     LOOPWRIGHT_ASSIGN(const auto all, StationStore(m_database).all());
-    LOOPWRIGHT_ASSIGN(const auto vans, tagsOf(m_database, m_joining.van));
     QStringList others{own};
     for (const PeerStation &each : all)
-        if (!vans.contains(each.tag))
+        if (!m_joining.tags.contains(each.tag))
             others << each.tag;
     return others;
 }
@@ -156,6 +155,8 @@ Result<void> SealCheck::run() const
         LOOPWRIGHT_TRY(content("decision", decision.result));
         LOOPWRIGHT_TRY(content("decision_input", decision.input));
     }
+    if (m_entry.certificates.empty())
+        return {};
     LOOPWRIGHT_ASSIGN(const auto others, tagsOfOthers());
     for (const BundledCertificate &each : m_entry.certificates)
         LOOPWRIGHT_TRY(certificate(each, others));

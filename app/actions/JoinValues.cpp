@@ -2,7 +2,7 @@
 
 #include "app/actions/BundleOrders.h"
 #include "app/actions/OrderIntake.h"
-#include "app/actions/WorkedApart.h"
+#include "core/acceptance/Proof.h"
 #include "core/acceptance/StationConflict.h"
 #include "core/order/MergedFields.h"
 
@@ -46,6 +46,7 @@ private:
     const Joining &m_joining;
     const BundledOrder &m_entry;
     const std::vector<Fact> &m_facts; ///< all that it brings
+    std::vector<ToldOrder> m_before;  ///< what was told until now
     JoinedValues m_joined;
 };
 
@@ -94,10 +95,8 @@ Result<bool> ValueJoining::apply(const OrderFields &fields)
 
 Result<void> ValueJoining::noteTold(const OrderFields &base, const OrderFields &now)
 {
-    LOOPWRIGHT_ASSIGN(const auto tags, tagsOf(database(), m_joining.van));
-    LOOPWRIGHT_ASSIGN(const auto told, StationStore(database()).told(m_entry.number));
-    for (const ToldOrder &each : told)
-        if (tags.contains(each.station))
+    for (const ToldOrder &each : m_before)
+        if (m_joining.tags.contains(each.station))
             m_joined.known << each.known;
     QStringList known = m_entry.seen + idsOf(m_facts) + m_joined.known;
     known.removeDuplicates();
@@ -132,15 +131,14 @@ OrderFields ownValues(const OrderFields &here, const std::vector<ToldOrder> &tol
 
 Result<void> ValueJoining::merge(const ServiceOrder &van)
 {
-    LOOPWRIGHT_ASSIGN(const auto before, StationStore(database()).told(m_entry.number));
-    const auto known = std::ranges::find(before, m_joining.van.tag, &ToldOrder::station);
-    OrderFields base = known == before.end() ? van.fields() : known->base;
+    const auto known = std::ranges::find(m_before, m_joining.van.tag, &ToldOrder::station);
+    OrderFields base = known == m_before.end() ? van.fields() : known->base;
     if (!m_entry.base.isEmpty()) {
         LOOPWRIGHT_ASSIGN(const auto taken, orderIn(m_entry, m_entry.base, m_joining.place));
         base = taken.fields();
     }
     LOOPWRIGHT_TRY(noteTold(base, van.fields()));
-    const OrderFields here = m_joined.before->order.fields(), own = ownValues(here, before);
+    const OrderFields here = m_joined.before->order.fields(), own = ownValues(here, m_before);
     if (m_joined.before->status == OrderStatus::Open) {
         LOOPWRIGHT_ASSIGN(const auto all, StationStore(database()).told(m_entry.number));
         std::vector<ToldFields> told;
@@ -161,6 +159,7 @@ Result<JoinedValues> ValueJoining::run()
     LOOPWRIGHT_ASSIGN(const auto van, orderIn(m_entry, m_entry.content, m_joining.place));
     LOOPWRIGHT_ASSIGN(m_joined.before, OrderStore(database()).find(m_entry.number));
     LOOPWRIGHT_TRY(checkKnown(van));
+    LOOPWRIGHT_ASSIGN(m_before, StationStore(database()).told(m_entry.number));
     if (m_joined.before)
         LOOPWRIGHT_TRY(merge(van));
     else

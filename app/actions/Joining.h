@@ -14,6 +14,7 @@ struct Joining
 {
     const BundledOrder &entry;
     PeerStation van;
+    QStringList tags; ///< tagsOf() the van
     QString bundle;
     bool keep = false; ///< it stays out
     QJsonObject fork;  ///< where the van's log parts from what it told before; empty if nowhere

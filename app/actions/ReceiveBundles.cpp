@@ -97,14 +97,15 @@ Result<void> receiveBundle(Records &records, const BundleInput &input, TakenBund
     taken.bundle = file->id;
     taken.station = sender.station.name;
     LOOPWRIGHT_ASSIGN(const auto known, StationStore(records.database()).bundle(file->id));
+    LOOPWRIGHT_ASSIGN(const auto tags, tagsOf(records.database(), sender.station));
     LOOPWRIGHT_ASSIGN(const auto fork, forkOf(records.database(), *file));
     if (!known)
         LOOPWRIGHT_TRY(noteReceived(records, *file, sender.station, input.name, !fork.isEmpty()));
     taken.begun = !known;
     LOOPWRIGHT_TRY(
         takeOrders(taken, *file, steps, [&](const BundledOrder &entry, const QString &place) {
-            return joinOrder(records,
-                             {entry, sender.station, file->id, file->bundle.keep, fork, place});
+            return joinOrder(
+                records, {entry, sender.station, tags, file->id, file->bundle.keep, fork, place});
         }));
     // One that came before its time is looked at again when what it stands on is here.
     const bool early = std::ranges::any_of(

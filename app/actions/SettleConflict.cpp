@@ -174,8 +174,8 @@ Result<void> Settling::takeContent()
     settled.settled = m_settlement;
     LOOPWRIGHT_ASSIGN(const auto added, takeSettled(m_transaction, settled));
     const bool stands = m_settlement.side == officeSide && added.empty(); // under its own id
-    const QString counts = stands ? m_conflict.content.value("fact").toString()
-                                  : idOfToldContent(m_conflict.toldBy(m_settlement.side));
+    const QString counts =
+        stands ? m_conflict.fact() : idOfToldContent(m_conflict.toldBy(m_settlement.side));
     if (!stands)
         m_detail.insert("fact", counts);
     if (m_stored.status != OrderStatus::Open && !counted) {
@@ -190,7 +190,7 @@ Result<void> Settling::takeContent()
 Result<bool> Settling::countedAtEnd() const
 {
     const Database &database = m_transaction.database();
-    const QString told = m_conflict.content.value("fact").toString();
+    const QString told = m_conflict.fact();
     const QByteArray content = m_conflict.toldBy(m_settlement.side);
     LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(m_conflict.order));
     Moment end;
@@ -203,8 +203,7 @@ Result<bool> Settling::countedAtEnd() const
     LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(m_conflict.order));
     const StationConflict *then = nullptr; // as it was at the end
     for (const StationConflict &each : conflicts)
-        if (each.code == ConflictCode::FactDiffers && each.content.value("fact") == told &&
-            each.since <= end)
+        if (each.isAbout(told) && each.since <= end)
             then = &each;
     if (then)
         return then->settled && then->settled->at <= end &&
@@ -216,7 +215,7 @@ Result<bool> Settling::countedAtEnd() const
 
 Result<void> Settling::strikeOut()
 {
-    const QString told = m_conflict.content.value("fact").toString();
+    const QString told = m_conflict.fact();
     LOOPWRIGHT_ASSIGN(const auto facts,
                       FactStore(m_transaction.database()).ofOrder(m_conflict.order));
     const bool isVoid = std::ranges::any_of(facts, [&told](const Fact &each) {

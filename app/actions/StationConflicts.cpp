@@ -1,13 +1,12 @@
 #include "app/actions/StationConflicts.h"
 
+#include "app/actions/ToldFacts.h"
 #include "core/acceptance/DecisionInput.h"
 #include "core/acceptance/FactWords.h"
 #include "core/base/Json.h"
 #include "core/certificate/CertificateNumber.h"
 #include "core/order/OrderColumns.h"
 #include "db/ConflictStore.h"
-#include "db/FactStore.h"
-#include "db/ForeignStore.h"
 #include "db/OrderStore.h"
 #include "db/StationStore.h"
 
@@ -121,7 +120,7 @@ QStringList factsOf(const StationConflict &conflict, const std::vector<Fact> &fa
                     const std::vector<FactOrigin> &tellers)
 {
     if (conflict.code == ConflictCode::FactDiffers)
-        return {conflict.content.value("fact").toString()};
+        return {conflict.fact()};
     if (conflict.code == ConflictCode::ValueInUse ||
         conflict.code == ConflictCode::CertificateSuperseded ||
         conflict.code == ConflictCode::CertificateTwice || conflict.code == ConflictCode::Forked)
@@ -188,16 +187,10 @@ struct OrderTold
 Result<OrderTold> readOrder(const Database &database, const QString &order)
 {
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(order));
-    LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(order));
-    LOOPWRIGHT_ASSIGN(auto facts, FactStore(database).ofOrder(order));
-    LOOPWRIGHT_ASSIGN(auto differing, ConflictStore(database).ofOrder(order));
-    std::erase_if(differing,
-                  [](const auto &each) { return each.code != ConflictCode::FactDiffers; });
-    QSet<QString> aside;
-    for (const SetAside &each : setAside(facts, tellers, differing))
-        aside.insert(each.fact);
-    std::erase_if(facts, [&aside](const Fact &fact) { return aside.contains(fact.id); });
-    return OrderTold{stored, tellers, std::move(facts)};
+    LOOPWRIGHT_ASSIGN(auto told, ToldFacts::read(database, order));
+    const QSet<QString> aside = told.differing();
+    std::erase_if(told.facts, [&aside](const Fact &fact) { return aside.contains(fact.id); });
+    return OrderTold{stored, std::move(told.tellers), std::move(told.facts)};
 }
 
 Result<ShownConflict> shownIn(const Database &database, const OrderTold &order,

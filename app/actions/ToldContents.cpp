@@ -1,11 +1,10 @@
 #include "app/actions/ToldContents.h"
 
 #include "app/actions/StationConflicts.h"
+#include "app/actions/ToldFacts.h"
 #include "db/ConflictStore.h"
 #include "db/FactStore.h"
 #include "db/ForeignStore.h"
-
-#include <QSet>
 
 #include <algorithm>
 #include <utility>
@@ -29,9 +28,7 @@ Moment toldFirst(const std::vector<StationConflict> &conflicts, const StationCon
 {
     Moment first = conflict.since;
     for (const StationConflict &each : conflicts)
-        if (each.code == ConflictCode::FactDiffers &&
-            each.content.value("fact") == conflict.content.value("fact") &&
-            each.tellers().contains(teller))
+        if (each.isAbout(conflict.fact()) && each.tellers().contains(teller))
             first = std::min(first, each.since);
     return first;
 }
@@ -81,37 +78,18 @@ struct ToldVoid
     }
 };
 
-/// What is asked of an order for each of its conflicts, read once.
-struct ToldFacts
-{
-    std::vector<Fact> facts;
-    std::vector<FactOrigin> tellers;
-    std::vector<StationConflict> conflicts;
-    QSet<QString> disputed; ///< facts
-
-    static Result<ToldFacts> read(const Database &database, const QString &order)
-    {
-        ToldFacts told;
-        LOOPWRIGHT_ASSIGN(told.facts, FactStore(database).ofOrder(order));
-        LOOPWRIGHT_ASSIGN(told.tellers, ForeignStore(database).tellersOf(order));
-        LOOPWRIGHT_ASSIGN(told.conflicts, ConflictStore(database).ofOrder(order));
-        for (const SetAside &each : setAside(told.facts, told.tellers, told.conflicts))
-            if (each.code == ConflictCode::FactDiffers)
-                told.disputed.insert(each.fact);
-        return told;
-    }
-};
-
 class UnderOneId
 {
 public:
-    UnderOneId(const ToldFacts &told, const StationConflict &conflict)
+    /// `disputed`: facts whose own contents differ; a void among them strikes out nothing.
+    UnderOneId(const ToldFacts &told, const QSet<QString> &disputed,
+               const StationConflict &conflict)
     {
-        const QString id = conflict.content.value("fact").toString();
+        const QString id = conflict.fact();
         for (const Fact &fact : told.facts) {
             m_isHere = m_isHere || fact.id == id;
             const auto *voiding = fact.as<VoidFact>();
-            if (!voiding || voiding->fact != id || told.disputed.contains(fact.id))
+            if (!voiding || voiding->fact != id || disputed.contains(fact.id))
                 continue;
             if (fact.id == idOfStrikeOut(conflict)) {
                 m_isStruckOutAsSettled = true;
@@ -178,16 +156,17 @@ Result<std::vector<Fact>> takeUnder(Transaction &transaction, const UnderOneId &
 Result<std::vector<Fact>> takeSettled(Transaction &transaction, const StationConflict &settled)
 {
     LOOPWRIGHT_ASSIGN(const auto told, ToldFacts::read(transaction.database(), settled.order));
-    return takeUnder(transaction, UnderOneId(told, settled), settled);
+    return takeUnder(transaction, UnderOneId(told, told.differing(), settled), settled);
 }
 
 Result<void> takeAllSettled(Transaction &transaction, const QString &order)
 {
     LOOPWRIGHT_ASSIGN(const auto told, ToldFacts::read(transaction.database(), order));
+    const QSet<QString> disputed = told.differing();
     for (const StationConflict &each : told.conflicts) {
         if (each.code != ConflictCode::FactDiffers || !each.stands || !each.settled)
             continue;
-        if (const UnderOneId known(told, each); !known.voids().empty())
+        if (const UnderOneId known(told, disputed, each); !known.voids().empty())
             LOOPWRIGHT_TRY(takeUnder(transaction, known, each));
     }
     return {};

@@ -1,11 +1,10 @@
 #include "app/actions/WorkedApart.h"
 
+#include "app/actions/ToldFacts.h"
 #include "core/acceptance/Proof.h"
-#include "db/ConflictStore.h"
-#include "db/FactStore.h"
-#include "db/ForeignStore.h"
 
 #include <QHash>
+#include <QSet>
 
 #include <algorithm>
 
@@ -23,14 +22,15 @@ bool hasMore(const Works &works, const Works &known)
 class Work
 {
 public:
-    Work(const Database &database, const Drawing &drawing)
+    Work(const Database &database, const Drawing &drawing, const AddedParts &parts)
         : m_database(database)
         , m_drawing(drawing)
+        , m_parts(parts)
     {
     }
 
     Result<void> read();
-    Apart apart(const QSet<QString> &before) const;
+    Apart apart() const;
 
 private:
     Works knownTo(const ToldOrder &told) const;
@@ -53,27 +53,27 @@ private:
 
     const Database &m_database;
     const Drawing &m_drawing;
+    const AddedParts &m_parts;
     QHash<QString, QString> m_toldUnder;
     std::vector<ToldOrder> m_told;
     QHash<QString, Works> m_done; ///< by station, and the office
+    Works m_before;               ///< by whomever, without what the bundle adds
 };
 
 Result<void> Work::read()
 {
     const QString &order = m_drawing.joining.entry.number;
-    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(m_database).ofOrder(order));
-    LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(m_database).tellersOf(order));
-    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(m_database).ofOrder(order));
-    LOOPWRIGHT_ASSIGN(auto told, StationStore(m_database).told(order));
-    m_told = std::move(told);
-    m_toldUnder = toldUnder(conflicts);
+    LOOPWRIGHT_ASSIGN(const auto all, ToldFacts::read(m_database, order));
+    LOOPWRIGHT_ASSIGN(m_told, StationStore(m_database).told(order));
+    m_toldUnder = toldUnder(all.conflicts);
     QHash<QString, QStringList> sides; // of each fact
-    for (const FactOrigin &teller : tellers)
+    for (const FactOrigin &teller : all.tellers)
         sides[teller.fact] << teller.station;
-    for (const StationConflict &each : conflicts)
+    for (const StationConflict &each : all.conflicts)
         if (each.stands && each.code == ConflictCode::FactDiffers)
-            sides[each.content.value("fact").toString()] << each.tellers();
-    for (const Fact &fact : facts) {
+            sides[each.fact()] << each.tellers();
+    const QStringList added = idsOf(m_parts.facts);
+    for (const Fact &fact : all.facts) {
         if (!isEvidence(fact))
             continue;
         const QString work = m_toldUnder.value(fact.id, fact.id);
@@ -82,6 +82,8 @@ Result<void> Work::read()
             who << officeSide;
         for (const QString &side : std::as_const(who))
             m_done[side].insert(work);
+        if (!added.contains(fact.id))
+            m_before.insert(work);
     }
     m_done[m_drawing.joining.van.tag] += brought();
     return {};
@@ -98,7 +100,7 @@ bool Work::areApart(const ToldOrder &one, const ToldOrder &other) const
            hasMore(m_done.value(other.station), knownTo(one));
 }
 
-Apart Work::apart(const QSet<QString> &before) const
+Apart Work::apart() const
 {
     const Works offices = m_done.value(officeSide);
     bool unseen = false;
@@ -110,8 +112,7 @@ Apart Work::apart(const QSet<QString> &before) const
             if (m_told[j].station != officeSide && areApart(told, m_told[j]))
                 return Apart::Yes;
         const bool lacks = hasMore(offices, knownTo(told));
-        if (lacks && told.station == m_drawing.joining.van.tag &&
-            hasMore(brought(), worksOf(before)))
+        if (lacks && told.station == m_drawing.joining.van.tag && hasMore(brought(), m_before))
             return Apart::Yes;
         unseen = unseen || lacks;
     }
@@ -120,17 +121,11 @@ Apart Work::apart(const QSet<QString> &before) const
 
 } // namespace
 
-Result<Apart> workedApart(const Database &database, const Drawing &drawing,
-                          const QSet<QString> &before)
+Result<Apart> workedApart(const Database &database, const Drawing &drawing, const AddedParts &parts)
 {
-    Work work(database, drawing);
+    Work work(database, drawing, parts);
     LOOPWRIGHT_TRY(work.read());
-    return work.apart(before);
-}
-
-bool isEvidence(const Fact &fact)
-{
-    return provenBy(fact) != Proves::Nothing;
+    return work.apart();
 }
 
 } // namespace loopwright

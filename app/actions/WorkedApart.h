@@ -1,9 +1,8 @@
 #pragma once
 // Whether two worked on an order, neither knowing of what the other did.
 
+#include "app/actions/BundleOrders.h"
 #include "app/actions/Joining.h"
-
-#include <QSet>
 
 namespace loopwright {
 
@@ -16,12 +15,8 @@ enum class Apart
 
 /// Of two stations it is asked what either knew when it told last, so that it does not matter who
 /// came first; of the office, which sees all that is here, whether what it did was unseen as more
-/// came. Contents of one id are one piece of work. `before`: ids of the facts that the order had
-/// before the bundle.
+/// came. Contents of one id are one piece of work. `parts`: what the bundle adds, contents too.
 Result<Apart> workedApart(const Database &database, const Drawing &drawing,
-                          const QSet<QString> &before);
-
-/// Whether it proves anything, so that it counts as work.
-bool isEvidence(const Fact &fact);
+                          const AddedParts &parts);
 
 } // namespace loopwright
