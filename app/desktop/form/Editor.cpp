@@ -25,6 +25,15 @@ bool isDigits(Answer answer)
            answer == Answer::Date;
 }
 
+/// High enough for gloves.
+void makeRoomy(QWidget *edit, bool digits)
+{
+    whenThemed(edit, [edit, digits] {
+        edit->setFont(digits ? digitsFont(1.2) : sized(1.1));
+        edit->setMinimumHeight(em(2.5));
+    });
+}
+
 Editor lineEditor(const FieldSpec &spec, EditorSize size, const EditorHeard &heard)
 {
     auto *edit = new QLineEdit;
@@ -32,10 +41,7 @@ Editor lineEditor(const FieldSpec &spec, EditorSize size, const EditorHeard &hea
         edit->setInputMethodHints(Qt::ImhPreferNumbers);
     const bool digits = isDigits(spec.answer) || spec.answer == Answer::Identifier;
     if (size == EditorSize::Roomy)
-        whenThemed(edit, [edit, digits] {
-            edit->setFont(digits ? digitsFont(1.2) : sized(1.1));
-            edit->setMinimumHeight(em(2.5));
-        });
+        makeRoomy(edit, digits);
     else if (spec.answer == Answer::Identifier)
         whenThemed(edit, [edit] { edit->setFont(digitsFont()); });
     QObject::connect(edit, &QLineEdit::textEdited, edit, heard.edited);
@@ -123,10 +129,7 @@ Editor listEditor(const FieldSpec &spec, EditorSize size, const EditorHeard &hea
     combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     combo->setMinimumContentsLength(8);
     if (size == EditorSize::Roomy)
-        whenThemed(combo, [combo] {
-            combo->setFont(sized(1.1));
-            combo->setMinimumHeight(em(2.5));
-        });
+        makeRoomy(combo, false);
     if (spec.answer == Answer::OpenList) {
         combo->setEditable(true);
         combo->setInsertPolicy(QComboBox::NoInsert);

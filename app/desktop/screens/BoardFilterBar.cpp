@@ -30,8 +30,6 @@ struct FilterRow
 
 namespace {
 
-constexpr char keyProperty[] = "key", personProperty[] = "isPerson";
-
 struct DueName
 {
     DueFilter filter;
@@ -144,8 +142,10 @@ BoardFilterBar::BoardFilterBar(QWidget *parent)
             << (control.choice ? static_cast<QWidget *>(control.choice) : control.chips);
     desk.insert(1, m_due); // beside what is open
     choices << last;
-    for (int i = 0; i < 2 * mostOfAKind; ++i)
-        choices << makeFound();
+    while (m_found.size() < 2 * mostOfAKind) {
+        makeFound();
+        choices << m_found.back().button;
+    }
     choices << m_clear;
     addRow(desk);
     for (QWidget *chips : std::as_const(stages))
@@ -158,44 +158,40 @@ BoardFilterBar::BoardFilterBar(QWidget *parent)
     choose(atFirst());
 }
 
-QPushButton *BoardFilterBar::makeFound()
+void BoardFilterBar::makeFound()
 {
-    auto *button = makeButton(QString(), "found." + QString::number(m_found.size() + 1), [] {});
-    connect(button, &QPushButton::clicked, this, [this, button] {
-        const QString key = button->property(keyProperty).toString();
-        if (button->property(personProperty).toBool())
-            emit installerWanted(key);
-        else
-            emit circuitWanted(key);
+    const std::size_t place = m_found.size();
+    auto *button = makeButton(QString(), "found." + QString::number(place + 1), [this, place] {
+        const Found &found = m_found[place];
+        found.isPerson ? emit installerWanted(found.key) : emit circuitWanted(found.key);
     });
     button->setAccessibleName(tr("Named by the search"));
     button->hide();
     whenThemed(button, [button] { button->setFixedHeight(em(1.9)); });
-    m_found.push_back(button);
-    return button;
+    m_found.push_back({button});
 }
 
 void BoardFilterBar::showFound(const FoundKinds &found)
 {
     std::size_t next = 0;
-    const auto show = [&](const QString &text, const QString &tip, const QString &key,
-                          bool isPerson) {
-        QPushButton *button = m_found.at(next++);
-        button->setText(text);
-        button->setAccessibleName(text);
-        button->setToolTip(asTip(tip));
-        button->setProperty(keyProperty, key);
-        button->setProperty(personProperty, isPerson);
-        button->show();
+    const auto show = [&](const QString &key, bool isPerson, const QString &text,
+                          const QString &tip) {
+        Found &shown = m_found.at(next++);
+        shown.key = key;
+        shown.isPerson = isPerson;
+        shown.button->setText(text);
+        shown.button->setAccessibleName(text);
+        shown.button->setToolTip(asTip(tip));
+        shown.button->show();
     };
     for (const FoundCircuit &each : found.circuits)
-        show(tr("Circuit %1").arg(each.number), each.customer + '\n' + each.premises, each.number,
-             false);
+        show(each.number, false, tr("Circuit %1").arg(each.number),
+             each.customer + '\n' + each.premises);
     for (const Person &person : found.people)
-        show(tr("Orders of %1").arg(person.name), tr("Only what this installer has to do"),
-             person.key, true);
+        show(person.key, true, tr("Orders of %1").arg(person.name),
+             tr("Only what this installer has to do"));
     for (; next < m_found.size(); ++next)
-        m_found[next]->hide();
+        m_found[next].button->hide();
 }
 
 void BoardFilterBar::addControls()

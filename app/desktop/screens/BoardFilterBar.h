@@ -51,14 +51,20 @@ private:
         QComboBox *choice = nullptr; ///< its values; no data: any
     };
     void addControls();
-    QPushButton *makeFound();
+    void makeFound();
     ChipRow *makeChips(const FilterRow &row);
     QComboBox *makeChoice(const FilterRow &row);
     void showChoice(const Control &control, const QMap<QString, int> &counts);
 
     std::vector<Control> m_controls;
     ChipRow *m_due;
-    std::vector<QPushButton *> m_found; ///< empty ones are hidden
+    struct Found
+    {
+        QPushButton *button; ///< hidden where it leads nowhere
+        QString key = {};    ///< of a circuit, or of a person
+        bool isPerson = false;
+    };
+    std::vector<Found> m_found;
     QPushButton *m_clear;
     QMap<QString, QString> m_installerNames;
 };

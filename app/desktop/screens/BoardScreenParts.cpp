@@ -15,7 +15,6 @@
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QSplitter>
 
 namespace loopwright {
@@ -124,12 +123,7 @@ QWidget *BoardScreen::makeEmpty()
                               [this] { clearFilters(); });
     for (QPushButton *button : {m_emptyAll, m_emptyClear})
         m_empty->addButton(button);
-    auto *area = new QScrollArea; // in a small window it takes no more room than the table
-    area->setFrameShape(QFrame::NoFrame);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setWidgetResizable(true);
-    area->setWidget(m_empty);
-    return area;
+    return inScrollArea(m_empty); // in a small window it takes no more room than the table
 }
 
 void BoardScreen::makeBoards()

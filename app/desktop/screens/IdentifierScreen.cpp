@@ -62,12 +62,8 @@ IdentifierScreen::IdentifierScreen(DesktopContext &workplace, QWidget *parent)
     column->addWidget(makeHeading(tr("Check identifiers"), 1.5));
     column->addWidget(cards);
     column->addWidget(makeReport(), 1);
-    auto *area = new QScrollArea;
-    area->setWidget(content);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
+    QScrollArea *area = inScrollArea(content);
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setFocusPolicy(Qt::NoFocus);
     auto *layout = new QVBoxLayout(this);
     setPageMargins(layout, this);
     layout->addWidget(area);
