@@ -1,6 +1,7 @@
 #pragma once
 // An office and vans, each with records, keys and a clock of its own.
 
+#include "app/actions/Audit.h"
 #include "app/actions/BringBack.h"
 #include "app/actions/Certificates.h"
 #include "app/actions/Evidence.h"
@@ -100,5 +101,50 @@ inline QByteArray take(Site &office, const QStringList &orders, const QString &n
         qFatal("an order stays");
     return contentOf(wish.out);
 }
+
+/// An office whose vans are van() and other().
+class OfficeWithTwoVans
+{
+protected:
+    Site &office() { return *m_office; }
+    Site &van() { return *m_van; }
+    Site &other() { return *m_other; }
+
+    void start()
+    {
+        m_office = std::make_unique<Site>(true);
+        m_van = std::make_unique<Site>(false);
+        m_other = std::make_unique<Site>(false);
+        join(office(), van());
+        join(office(), other(), "van-8");
+    }
+    QStringList faults()
+    {
+        QStringList faults = office().faults();
+        for (const DerivedFault &each : good(auditDerived(*office().records)))
+            faults << each.subject + ' ' + each.what;
+        return faults;
+    }
+    /// Both vans have the order.
+    void takeTwice()
+    {
+        van().open(take(office(), {"A-1001"}));
+        other().open(take(office(), {"A-1001"}, "van-8", true));
+    }
+    std::vector<ShownConflict> conflicts(const QString &order, ConflictCode code)
+    {
+        auto all = good(stationConflicts(*office().records, order));
+        std::erase_if(all,
+                      [code](const ShownConflict &each) { return each.conflict.code != code; });
+        return all;
+    }
+    bool loopCounts(const QString &order)
+    {
+        return office().show(order).decision.criterion("loop")->outcome == CriterionOutcome::Met;
+    }
+
+private:
+    std::unique_ptr<Site> m_office, m_van, m_other;
+};
 
 } // namespace loopwright::jobs

@@ -1,7 +1,6 @@
 // What several stations tell of one thing, or one id of several: the same comes of it whoever is
 // first, and whichever tag is first by letter.
 
-#include "app/actions/Audit.h"
 #include "app/actions/HandOn.h"
 #include "app/actions/HazardRegister.h"
 #include "db/EventStore.h"
@@ -14,15 +13,10 @@
 using namespace loopwright;
 using namespace loopwright::jobs;
 
-class ToldTwiceTest : public QObject
+class ToldTwiceTest : public QObject, OfficeWithTwoVans
 {
     Q_OBJECT
 
-    std::unique_ptr<Site> m_office, m_van, m_other;
-
-    Site &office() { return *m_office; }
-    Site &van() { return *m_van; }
-    Site &other() { return *m_other; }
     Site &named(const QString &name) { return name == u"van-7" ? van() : other(); }
 
     static OrderFields farFields()
@@ -31,21 +25,11 @@ class ToldTwiceTest : public QObject
     }
     static QJsonObject loop() { return briFacts()[2]; }
 
-    std::vector<ShownConflict> conflicts(const QString &order, ConflictCode code)
-    {
-        auto all = good(stationConflicts(*office().records, order));
-        std::erase_if(all, [code](const auto &each) { return each.conflict.code != code; });
-        return all;
-    }
     void settle(const QString &order, ConflictCode code, const QString &side)
     {
         const auto open = conflicts(order, code);
         QCOMPARE(open.size(), std::size_t(1));
         good(settleConflict(*office().records, open.front().conflict.id, side, "asked"));
-    }
-    bool loopCounts(const QString &order)
-    {
-        return office().show(order).decision.criterion("loop")->outcome == CriterionOutcome::Met;
     }
     qsizetype noticed(const QString &order)
     {
@@ -58,12 +42,6 @@ class ToldTwiceTest : public QObject
         site.records->actAs("D4");
         good(putOrder(*site.records, fields, true));
         site.records->actAs("K7");
-    }
-    /// Both vans have the order.
-    void takeTwice()
-    {
-        van().open(take(office(), {"A-1001"}));
-        other().open(take(office(), {"A-1001"}, "van-8", true));
     }
     void receiveBoth(bool otherFirst)
     {
@@ -90,19 +68,11 @@ class ToldTwiceTest : public QObject
 private slots:
     void init()
     {
-        m_office = std::make_unique<Site>(true);
-        m_van = std::make_unique<Site>(false);
-        m_other = std::make_unique<Site>(false);
+        start();
         good(importOrders(*office().records, csv({briFields(), farFields(), analogFields()}),
                           {"o.csv"}));
-        join(office(), van());
-        join(office(), other(), "van-8");
     }
-    void cleanup()
-    {
-        QCOMPARE(office().faults(), QStringList());
-        QVERIFY(good(auditDerived(*office().records)).empty());
-    }
+    void cleanup() { QCOMPARE(faults(), QStringList()); }
 
     /// What both tell alike is the work of each: it counts for whom the two are settled.
     void whatBothTellCountsForEach_data() { eitherSide(); }

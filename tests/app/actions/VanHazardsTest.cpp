@@ -2,7 +2,6 @@
 // whoever came first.
 
 #include "app/actions/Acceptance.h"
-#include "app/actions/Audit.h"
 #include "app/actions/Board.h"
 #include "tests/support/Vans.h"
 
@@ -13,15 +12,9 @@
 using namespace loopwright;
 using namespace loopwright::jobs;
 
-class VanHazardsTest : public QObject
+class VanHazardsTest : public QObject, OfficeWithTwoVans
 {
     Q_OBJECT
-
-    std::unique_ptr<Site> m_office, m_van, m_other;
-
-    Site &office() { return *m_office; }
-    Site &van() { return *m_van; }
-    Site &other() { return *m_other; }
 
     static QJsonObject closing(int n, int minute, const char *source = "meter", int card = 1)
     {
@@ -64,33 +57,19 @@ class VanHazardsTest : public QObject
         const auto rows = good(boardRows(*office().records, {}));
         return std::ranges::find(rows, order, &BoardRow::order)->hazard;
     }
-    /// Both vans have the order.
-    void takeTwice()
-    {
-        van().open(take(office(), {"A-1001"}));
-        other().open(take(office(), {"A-1001"}, "van-8", true));
-    }
 
 private slots:
     void init()
     {
-        m_office = std::make_unique<Site>(true);
-        m_van = std::make_unique<Site>(false);
-        m_other = std::make_unique<Site>(false);
+        start();
         const OrderFields samePair =
             otherBriFields("A-1002", "C-78", "17-204", "217-555-0161", "217-555-0162");
         const OrderFields samePremises =
             otherBriFields("A-1003", "C-79", "17-300", "217-555-0163", "217-555-0164");
         good(
             importOrders(*office().records, csv({briFields(), samePair, samePremises}), {"o.csv"}));
-        join(office(), van());
-        join(office(), other(), "van-8");
     }
-    void cleanup()
-    {
-        QCOMPARE(office().faults(), QStringList());
-        QVERIFY(good(auditDerived(*office().records)).empty());
-    }
+    void cleanup() { QCOMPARE(faults(), QStringList()); }
 
     /// A card that names no pair is of the pair that the order had in the van: whoever gets that
     /// one is told.

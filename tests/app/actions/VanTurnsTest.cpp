@@ -12,15 +12,9 @@
 using namespace loopwright;
 using namespace loopwright::jobs;
 
-class VanTurnsTest : public QObject
+class VanTurnsTest : public QObject, OfficeWithTwoVans
 {
     Q_OBJECT
-
-    std::unique_ptr<Site> m_office, m_van, m_other;
-
-    Site &office() { return *m_office; }
-    Site &van() { return *m_van; }
-    Site &other() { return *m_other; }
 
     /// A change of the same line, after it.
     static OrderFields laterFields()
@@ -47,16 +41,6 @@ class VanTurnsTest : public QObject
         good(putOrder(*site.records, fields, true));
         site.records->actAs(who);
     }
-    std::vector<ShownConflict> conflicts(const QString &order, ConflictCode code)
-    {
-        auto all = good(stationConflicts(*office().records, order));
-        std::erase_if(all, [code](const auto &each) { return each.conflict.code != code; });
-        return all;
-    }
-    bool loopCounts(const QString &order)
-    {
-        return office().show(order).decision.criterion("loop")->outcome == CriterionOutcome::Met;
-    }
     static QJsonObject selfTest(const char *outcome)
     {
         return fact(2, "self_test", 8, {{"outcome", outcome}});
@@ -80,18 +64,10 @@ class VanTurnsTest : public QObject
 private slots:
     void init()
     {
-        m_office = std::make_unique<Site>(true);
-        m_van = std::make_unique<Site>(false);
-        m_other = std::make_unique<Site>(false);
+        start();
         good(importOrders(*office().records, csv({briFields(), besideFields()}), {"o.csv"}));
-        join(office(), van());
-        join(office(), other(), "van-8");
     }
-    void cleanup()
-    {
-        QCOMPARE(office().faults(), QStringList());
-        QVERIFY(good(auditDerived(*office().records)).empty());
-    }
+    void cleanup() { QCOMPARE(faults(), QStringList()); }
 
     /// What the office changed between two takings is the office's, as long as the van stays by its
     /// own.
@@ -145,8 +121,7 @@ private slots:
     void aDisputedSelfTestCountsNowhere()
     {
         QFETCH(bool, otherFirst);
-        van().open(take(office(), {"A-1001"}));
-        other().open(take(office(), {"A-1001"}, "van-8", true));
+        takeTwice();
         office().record(besideFields(), {visit(), safety(101, 5), loopBeside()});
         QVERIFY(loopCounts("A-1003"));
         van().record(briFields(), {selfTest("passed")});
@@ -188,8 +163,7 @@ private slots:
     void whoKnewTheOthersWorkInTheEnd()
     {
         QFETCH(bool, firstBundleFirst);
-        van().open(take(office(), {"A-1001"}));
-        other().open(take(office(), {"A-1001"}, "van-8", true));
+        takeTwice();
         van().record(briFields(), {safety(1, 5)});
         const QByteArray first = van().bring(true);
         other().record(briFields(), {briFacts()[3]});
