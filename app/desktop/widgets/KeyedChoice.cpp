@@ -17,11 +17,34 @@ int segmentHeight()
     return em(hitEm);
 }
 
+/// A letter that its label does not have, because it is of another language than the one the letter
+/// was chosen for, gives way to the first free letter that it has.
+std::vector<KeyedOption> withKeysOfTheirLabels(std::vector<KeyedOption> options)
+{
+    const auto has = [](const KeyedOption &option) {
+        return !option.key.isLetter() || option.label.contains(option.key, Qt::CaseInsensitive);
+    };
+    QString taken;
+    for (const KeyedOption &each : options)
+        if (has(each))
+            taken += each.key;
+    for (KeyedOption &each : options) {
+        if (has(each))
+            continue;
+        const auto free = std::ranges::find_if(
+            each.label, [&taken](QChar c) { return c.isLetter() && !taken.contains(c.toUpper()); });
+        if (free != each.label.end())
+            each.key = free->toUpper();
+        taken += each.key;
+    }
+    return options;
+}
+
 } // namespace
 
 KeyedChoice::KeyedChoice(std::vector<KeyedOption> options, QWidget *parent)
     : QWidget(parent)
-    , m_options(std::move(options))
+    , m_options(withKeysOfTheirLabels(std::move(options)))
 {
     setFocusPolicy(Qt::StrongFocus);
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);

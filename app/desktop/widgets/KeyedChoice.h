@@ -12,7 +12,7 @@ namespace loopwright {
 
 struct KeyedOption
 {
-    QChar key; ///< upper case letter or digit
+    QChar key; ///< upper case letter or digit; a letter that the label lacks becomes one of its own
     QString code;
     QString label;
 };
