@@ -5,7 +5,6 @@
 #include "db/HistoryCheck.h"
 #include "db/MetaStore.h"
 #include "db/PrivateFiles.h"
-#include "db/SchemaCheck.h"
 #include "db/SqliteConnection.h"
 #include "db/Transaction.h"
 
@@ -109,7 +108,7 @@ Result<void> refuseForeign(SqliteConnection &source)
     if (application != applicationId && application != backupApplicationId)
         return failure(ErrorCode::DatabaseTrouble, "is a database of another program",
                        source.path());
-    LOOPWRIGHT_ASSIGN(const auto faults, schemaFaults(source));
+    LOOPWRIGHT_ASSIGN(const auto faults, source.schemaFaults());
     if (!faults.isEmpty())
         return failure(ErrorCode::DatabaseTrouble,
                        "was changed by another program (" + faults.front() + ")", source.path());
@@ -197,6 +196,11 @@ bool isBackup(const QString &path)
 
 Result<void> backUp(const Database &database, const QString &path, const CopyProgress &progress)
 {
+    if (!database.isFile())
+        return failure(ErrorCode::Usage,
+                       "a server keeps these records: pg_dump backs them up there, and pg_restore "
+                       "brings them back",
+                       database.path());
     const QFileInfo info(path);
     if (!info.absoluteDir().exists())
         return failure(ErrorCode::DiskTrouble, "the folder does not exist", path);
@@ -218,8 +222,7 @@ Result<void> backUp(const Database &database, const QString &path, const CopyPro
         return failure(error);
     };
     // It is read through while the disk takes it, which is a third of the time of the copy alone.
-    auto onDisk =
-        copyAndGoOn(database.connection(), unfinished.path(), backupApplicationId, progress);
+    auto onDisk = copyAndGoOn(database.file(), unfinished.path(), backupApplicationId, progress);
     if (!onDisk)
         return ofBackup(onDisk.error());
     LOOPWRIGHT_TRY(openCopy(unfinished.path(), path, Database::Access::ReadOnly));
@@ -231,6 +234,11 @@ Result<void> backUp(const Database &database, const QString &path, const CopyPro
 Result<QString> restore(const QString &backupPath, const QString &databasePath, const Event &event,
                         const CopyProgress &progress)
 {
+    if (isServerAddress(databasePath))
+        return failure(ErrorCode::Usage,
+                       "a server keeps these records: pg_restore brings back there what pg_dump "
+                       "backed up",
+                       shownPlace(databasePath));
     if (!QFileInfo::exists(backupPath))
         return failure(ErrorCode::BadInput, "there is no such file", backupPath);
     if (QFileInfo(backupPath) == QFileInfo(databasePath))
@@ -247,7 +255,7 @@ Result<QString> restore(const QString &backupPath, const QString &databasePath, 
         LOOPWRIGHT_ASSIGN(auto copy,
                           openCopy(unfinished.path(), backupPath, Database::Access::ReadWrite));
         LOOPWRIGHT_TRY(startStation(copy, event));
-        LOOPWRIGHT_TRY(intoOneFile(copy.connection()));
+        LOOPWRIGHT_TRY(intoOneFile(copy.file()));
     }
     if (!QFileInfo::exists(databasePath)) {
         LOOPWRIGHT_TRY(putInPlace(unfinished.path(), databasePath, PutMode::Replace));

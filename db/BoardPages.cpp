@@ -217,7 +217,7 @@ Result<std::vector<BoardRow>> BoardStore::foundByRank(const BoardQuery &query, T
             .bind("after_due", after->due.toString(Qt::ISODate))
             .bind("after_number", after->order);
     }
-    statement->bind("limit", limit).bind("offset", 0);
+    statement->bind("limit", limitOf(limit)).bind("offset", 0);
     return linesIn(*statement, query);
 }
 
@@ -300,7 +300,7 @@ Result<std::vector<BoardRow>> BoardStore::linesOf(const BoardQuery &query,
         statement->bind("after_due", after->due.toString(Qt::ISODate));
     if (after)
         statement->bind("after_number", after->order);
-    statement->bind("limit", limit).bind("offset", 0);
+    statement->bind("limit", limitOf(limit)).bind("offset", 0);
     return linesIn(*statement, query);
 }
 

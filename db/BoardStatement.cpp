@@ -131,7 +131,7 @@ Result<TextBy> textBy(const Database &database, const QString &text)
         if (there.value_or(false))
             return TextBy::WholeNumber;
     }
-    return searchTerms(text).match.isEmpty() ? TextBy::Nothing : TextBy::Fragments;
+    return searchTerms(text).words.empty() ? TextBy::Nothing : TextBy::Fragments;
 }
 
 int mostOfEach(const BoardQuery &query)
@@ -163,7 +163,7 @@ BoardStatement::BoardStatement(const BoardQuery &query, TextBy textBy)
     }
     const SearchTerms terms = searchTerms(query.text);
     if (textBy == TextBy::Fragments)
-        m_values.emplace_back("match", terms.match);
+        m_terms = terms;
     const bool named = textBy == TextBy::Fragments && !query.named.empty();
     if (named) {
         m_values.emplace_back("named", toJson(query.named));
@@ -191,6 +191,8 @@ std::unique_ptr<Statement> BoardStatement::on(const Database &database, std::str
     auto statement = std::make_unique<Statement>(database, label, parts);
     for (const auto &[name, value] : m_values)
         statement->bind(name, value);
+    if (m_terms)
+        bindWords(*statement, *m_terms);
     if (m_mostFound)
         statement->bind("most_found", *m_mostFound);
     if (m_mostEach)

@@ -7,6 +7,7 @@
 
 #include "core/acceptance/BoardQuery.h"
 #include "core/acceptance/BoardRow.h"
+#include "db/SearchText.h"
 #include "db/Statement.h"
 
 #include <span>
@@ -76,7 +77,7 @@ public:
     {
         for (auto *most : {&m_mostFound, &m_mostEach})
             if (*most)
-                *most = -1;
+                *most = noLimit;
         return *this;
     }
     const std::vector<std::string_view> &parts() const { return m_parts; }
@@ -89,8 +90,9 @@ private:
 
     std::vector<std::string_view> m_parts;
     std::vector<std::pair<const char *, QString>> m_values;
-    std::optional<int> m_mostFound; ///< of a search for fragments; -1: all
-    std::optional<int> m_mostEach;  ///< of each who is named in it
+    std::optional<SearchTerms> m_terms; ///< of a search for fragments
+    std::optional<qint64> m_mostFound;  ///< likewise
+    std::optional<qint64> m_mostEach;   ///< of each who is named in it
 };
 
 /// Of what the tally knows: the filters without dates and text.

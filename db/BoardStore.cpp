@@ -75,7 +75,8 @@ Result<bool> BoardStore::findsMore(const BoardQuery &query) const
             return true;
     }
     Statement statement(m_database, "board.found");
-    statement.bind("match", searchTerms(query.text).match).bind("most_found", mostFound + 1);
+    bindWords(statement, searchTerms(query.text));
+    statement.bind("most_found", mostFound + 1);
     LOOPWRIGHT_ASSIGN(const auto found, firstRow(statement, [](const Statement &row) {
                           return row.integer("orders");
                       }));

@@ -11,8 +11,11 @@ namespace {
 const QByteArray manyPages = "PRAGMA cache_size = -1500000";
 const QByteArray usualPages = "PRAGMA cache_size = -65536";
 
-Result<void> leaveWriteAheadLog(SqliteConnection &connection)
+Result<void> leaveWriteAheadLog(const Database &database)
 {
+    if (!database.isFile())
+        return {};
+    SqliteConnection &connection = database.file();
     LOOPWRIGHT_ASSIGN(const auto mode, connection.text("PRAGMA journal_mode = DELETE"));
     if (mode == u"wal")
         return failure(ErrorCode::DatabaseTrouble, "another program has the database open",
@@ -24,15 +27,17 @@ Result<void> leaveWriteAheadLog(SqliteConnection &connection)
 
 BulkLoad::BulkLoad(Database &database)
     : m_database(database)
-    , m_result(leaveWriteAheadLog(database.connection()))
+    , m_result(leaveWriteAheadLog(database))
 {
 }
 
 BulkLoad::~BulkLoad()
 {
+    if (!m_database.isFile())
+        return;
     // If it fails the database is opened with the other journal until it is opened anew.
     [[maybe_unused]] const auto set =
-        m_database.connection().run("PRAGMA journal_mode = WAL; " + usualPages, "load");
+        m_database.file().run("PRAGMA journal_mode = WAL; " + usualPages, "load");
 }
 
 } // namespace loopwright

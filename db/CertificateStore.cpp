@@ -91,7 +91,7 @@ Result<void> CertificateStore::add(Transaction &transaction, const StoredCertifi
         .bindBytes("content", content)
         .bind("digest", digest)
         .bindBytes("claims", certificate.claims);
-    LOOPWRIGHT_TRY(add.insert());
+    LOOPWRIGHT_TRY(add.run());
     transaction.seal(subject, {"certificate", certificate.number, digest});
     return {};
 }

@@ -82,7 +82,7 @@ Result<void> ConflictStore::settle(Transaction &transaction, const QString &id,
         .bind("because", settlement.because)
         .bind("by", settlement.by)
         .bindMoment("at", settlement.at);
-    LOOPWRIGHT_TRY(settle.insert());
+    LOOPWRIGHT_TRY(settle.run());
     return {};
 }
 

@@ -1,6 +1,7 @@
 #include "db/Database.h"
 
 #include "db/FirstBytes.h"
+#include "db/PostgresForm.h"
 #include "db/PrivateFiles.h"
 #include "db/SqliteConnection.h"
 #include "db/SqliteCopy.h"
@@ -16,7 +17,7 @@ namespace {
 
 using Access = Database::Access;
 using Outcome = Migrator::Outcome;
-using Connection = std::unique_ptr<SqliteConnection>;
+using FileConnection = std::unique_ptr<SqliteConnection>;
 
 const QString memoryPath = QStringLiteral(":memory:");
 
@@ -106,7 +107,7 @@ bool logIsEmpty(const QString &path)
 
 /// Opens the file to be read. In a folder that cannot be written, and on a full disk, there is no
 /// room for the files through which readers and writers see each other.
-Result<Connection> connectToRead(const QString &path)
+Result<FileConnection> connectToRead(const QString &path)
 {
     using Mode = SqliteConnection::Mode;
     if (!folderCanBeWritten(path) && !QFileInfo::exists(path + "-wal"))
@@ -118,7 +119,7 @@ Result<Connection> connectToRead(const QString &path)
     return connection;
 }
 
-Result<Connection> connect(const QString &path, Access access)
+Result<FileConnection> connect(const QString &path, Access access)
 {
     return access == Access::ReadOnly
                ? connectToRead(path)
@@ -193,8 +194,7 @@ Result<Outcome> bringUpToDate(SqliteConnection &connection, Access access, const
 
 } // namespace
 
-Database::Database(std::unique_ptr<SqliteConnection> connection, Access access,
-                   Migrator::Outcome outcome)
+Database::Database(std::unique_ptr<Connection> connection, Access access, Migrator::Outcome outcome)
     : m_connection(std::move(connection))
     , m_access(access)
     , m_outcome(outcome)
@@ -204,6 +204,26 @@ Database::Database(std::unique_ptr<SqliteConnection> connection, Access access,
 Database::~Database() = default;
 Database::Database(Database &&other) noexcept = default;
 Database &Database::operator=(Database &&other) noexcept = default;
+
+bool isServerAddress(const QString &path)
+{
+    return PostgresConnection::isAddress(path);
+}
+
+QString shownPlace(const QString &path)
+{
+    return isServerAddress(path) ? PostgresConnection::shownAddress(path) : path;
+}
+
+bool Database::isFile() const
+{
+    return dynamic_cast<SqliteConnection *>(m_connection.get()) != nullptr;
+}
+
+SqliteConnection &Database::file() const
+{
+    return static_cast<SqliteConnection &>(*m_connection);
+}
 
 QString Database::path() const
 {
@@ -232,8 +252,19 @@ void Database::resume()
 
 Result<Database> Database::open(const QString &path, Access access)
 {
+    if (PostgresConnection::isAddress(path))
+        return openOnServer(path, access);
     LOOPWRIGHT_ASSIGN(const auto migrator, Migrator::embedded());
     return open(path, access, migrator);
+}
+
+Result<Database> Database::openOnServer(const QString &address, Access access)
+{
+    LOOPWRIGHT_ASSIGN(const auto migrator, Migrator::embedded("postgresql/migrations"));
+    LOOPWRIGHT_ASSIGN(auto connection, PostgresConnection::open(address));
+    LOOPWRIGHT_ASSIGN(const auto outcome,
+                      bringServerUpToDate(*connection, access == Access::ReadWrite, migrator));
+    return Database(std::move(connection), access, outcome);
 }
 
 Result<Database> Database::open(const QString &given, Access access, const Migrator &migrator)
@@ -265,15 +296,14 @@ Result<Database> Database::open(const QString &given, Access access, const Migra
 
 Result<qint64> Database::dataVersion() const
 {
-    return m_connection->number("PRAGMA data_version");
+    return m_connection->dataVersion();
 }
 
 Result<void> Database::keepStatistics(Statistics which)
 {
     if (m_access == Access::ReadOnly)
         return {};
-    const QByteArray count = which == Statistics::All ? "ANALYZE" : "PRAGMA optimize";
-    return m_connection->run("PRAGMA analysis_limit = 1000; " + count, "statistics");
+    return m_connection->keepStatistics(which == Statistics::All);
 }
 
 Result<QStringList> Database::damage() const
@@ -285,26 +315,12 @@ Result<QStringList> Database::damage() const
 
 Result<QStringList> Database::damagedPages() const
 {
-    LOOPWRIGHT_ASSIGN(auto found, m_connection->texts("PRAGMA integrity_check(20)"));
-    // Where the first table that it comes upon is virtual, as the search index is, SQLite takes the
-    // whole for a part, and passes by the list of free pages, which the next change would write on.
-    LOOPWRIGHT_ASSIGN(const auto free,
-                      m_connection->texts("PRAGMA integrity_check(sqlite_schema)"));
-    found += free;
-    found.removeAll("ok");
-    found.removeDuplicates();
-    return found;
+    return m_connection->damagedPages();
 }
 
 Result<QStringList> Database::brokenReferences() const
 {
-    LOOPWRIGHT_ASSIGN(
-        const auto broken,
-        m_connection->texts("SELECT DISTINCT \"table\" FROM pragma_foreign_key_check LIMIT 20"));
-    QStringList found;
-    for (const QString &table : broken)
-        found << "rows of " + table + " refer to something that is not there";
-    return found;
+    return m_connection->brokenReferences();
 }
 
 Result<void> Database::checkIntegrity() const

@@ -18,6 +18,7 @@
 
 namespace loopwright {
 
+class Connection;
 class SqliteConnection;
 
 class Database
@@ -29,8 +30,9 @@ public:
         ReadOnly   ///< must be there in a form that this program can read; a backup may be it
     };
 
-    /// `path` is a file, or ":memory:". Before the first migration of a database that has contents
-    /// a copy is made beside it: `path`.before-NNNN, NNNN being the migration.
+    /// `path` is a file, ":memory:", or the address of a server (PostgresConnection.h). Before the
+    /// first migration of a database that has contents a copy is made beside it:
+    /// `path`.before-NNNN, NNNN being the migration.
     static Result<Database> open(const QString &path, Access access = Access::ReadWrite);
     static Result<Database> open(const QString &path, Access access, const Migrator &migrator);
     ~Database();
@@ -80,16 +82,25 @@ public:
     /// changed the file since. Costs no read of it.
     Result<qint64> dataVersion() const;
 
-    SqliteConnection &connection() const { return *m_connection; }
+    Connection &connection() const { return *m_connection; }
+    /// Whether the records lie in a file (or in memory), and not on a server.
+    bool isFile() const;
+    /// For what is done with files alone.
+    SqliteConnection &file() const;
 
 private:
-    Database(std::unique_ptr<SqliteConnection> connection, Access access,
-             Migrator::Outcome outcome);
+    static Result<Database> openOnServer(const QString &address, Access access);
+    Database(std::unique_ptr<Connection> connection, Access access, Migrator::Outcome outcome);
 
-    std::unique_ptr<SqliteConnection> m_connection;
+    std::unique_ptr<Connection> m_connection;
     Access m_access;
     Migrator::Outcome m_outcome;
     bool m_closed = false;
 };
+
+/// Whether `path` is the address of a server that keeps records (PostgresConnection.h).
+bool isServerAddress(const QString &path);
+/// As messages show where records are: of an address host, port and database alone.
+QString shownPlace(const QString &path);
 
 } // namespace loopwright

@@ -166,7 +166,7 @@ Result<bool> FactStore::add(Transaction &transaction, const Fact &fact)
         .bindOrNull("voids", voiding ? voiding->fact : QString())
         .bindBytes("content", content)
         .bind("digest", digest);
-    LOOPWRIGHT_TRY(add.insert());
+    LOOPWRIGHT_TRY(add.run());
     transaction.seal(subject, {"fact", fact.id, digest});
     return true;
 }

@@ -112,7 +112,7 @@ Result<void> ForeignStore::add(Transaction &transaction, const ForeignEvent &for
     Statement add(transaction, "foreign.add_event");
     add.bind("station", foreign.station);
     EventStore::bindChain(add, foreign.event);
-    LOOPWRIGHT_TRY(add.insert());
+    LOOPWRIGHT_TRY(add.run());
     return {};
 }
 

@@ -8,7 +8,6 @@
 #include "db/MetaStore.h"
 #include "db/PageCheck.h"
 #include "db/RowSeals.h"
-#include "db/SchemaCheck.h"
 #include "db/SealedRows.h"
 #include "db/SqlCatalog.h"
 #include "db/Statement.h"
@@ -121,7 +120,7 @@ Result<void> Check::tellFirst(const Result<QStringList> &pages,
 
 Result<void> Check::checkSchema()
 {
-    LOOPWRIGHT_ASSIGN(const auto faults, schemaFaults(m_database.connection()));
+    LOOPWRIGHT_ASSIGN(const auto faults, m_database.connection().schemaFaults());
     for (const QString &fault : faults)
         add("schema", 0, fault);
     return {};
@@ -236,8 +235,7 @@ Result<void> Check::compareHead(const LogHead &head)
 Result<HistoryFindings> checkHistory(const Database &database, const CheckProgress &progress,
                                      const std::vector<LogHead> &heads)
 {
-    // What is asked is what lies in the file, not what this program remembers of it.
-    LOOPWRIGHT_TRY(database.connection().run("PRAGMA shrink_memory", "check"));
+    LOOPWRIGHT_TRY(database.connection().forgetPages());
     const ReadSnapshot snapshot(database.connection());
     LOOPWRIGHT_TRY(snapshot.result());
     return Check(database, heads).run(progress);

@@ -16,7 +16,7 @@ class LogWalk
 {
 public:
     /// What the events seal is told to `rows`, what is wrong to `report`.
-    LogWalk(SqliteConnection &connection, SealedRows &rows,
+    LogWalk(Connection &connection, SealedRows &rows,
             std::function<void(const HistoryFault &)> report)
         : m_connection(connection)
         , m_rows(rows)
@@ -43,7 +43,7 @@ private:
     Result<void> compareHeads();
     void reportLink(QByteArrayView subject, qint64 event, const QString &what);
 
-    SqliteConnection &m_connection;
+    Connection &m_connection;
     SealedRows &m_rows;
     std::function<void(const HistoryFault &)> m_report;
     Sha256 m_sha;

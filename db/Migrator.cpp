@@ -1,8 +1,7 @@
 #include "db/Migrator.h"
 
+#include "db/Connection.h"
 #include "db/SqlCatalog.h"
-#include "db/SqlScript.h"
-#include "db/SqliteConnection.h"
 
 #include <QRegularExpression>
 
@@ -23,47 +22,14 @@ Result<Migration> readMigration(const QString &name, const QByteArray &script)
     return Migration{number.captured(1).toInt(), readableFrom.captured(1).toInt(), name, script};
 }
 
-/// Rolls back on every way out that did not commit.
-class Step
-{
-public:
-    explicit Step(SqliteConnection &connection)
-        : m_connection(connection)
-    {
-    }
-    ~Step()
-    {
-        if (m_connection.inTransaction())
-            (void)m_connection.run("ROLLBACK", "rollback");
-        (void)m_connection.run("PRAGMA foreign_keys = ON", "foreign keys");
-    }
-    Step(const Step &) = delete;
-    Step &operator=(const Step &) = delete;
-
-private:
-    SqliteConnection &m_connection;
-};
-
-Result<void> checkForeignKeys(SqliteConnection &connection, const QString &name)
-{
-    LOOPWRIGHT_ASSIGN(const auto broken,
-                      connection.text("SELECT \"table\" FROM pragma_foreign_key_check LIMIT 1"));
-    if (!broken.isEmpty())
-        return failure(
-            ErrorCode::DatabaseTrouble,
-            QString("%1 would leave rows of %2 without what they refer to").arg(name, broken),
-            connection.path());
-    return {};
-}
-
 } // namespace
 
-Result<Migrator> Migrator::embedded()
+Result<Migrator> Migrator::embedded(const QString &folder)
 {
     std::vector<Migration> migrations;
-    for (const QString &file : embeddedSqlFiles("migrations")) {
+    for (const QString &file : embeddedSqlFiles(folder)) {
         LOOPWRIGHT_ASSIGN(const auto migration,
-                          readMigration(file, embeddedSql("migrations/" + file)));
+                          readMigration(file, embeddedSql(folder + '/' + file)));
         migrations.push_back(migration);
     }
     return of(std::move(migrations));
@@ -85,9 +51,9 @@ Result<Migrator> Migrator::upTo(int number) const
     return of({m_migrations.begin(), m_migrations.begin() + number});
 }
 
-Result<Migrator::Outcome> Migrator::look(SqliteConnection &connection) const
+Result<Migrator::Outcome> Migrator::look(Connection &connection) const
 {
-    LOOPWRIGHT_ASSIGN(const auto version, connection.number("PRAGMA user_version"));
+    LOOPWRIGHT_ASSIGN(const auto version, connection.form());
     if (version == 0)
         return Outcome::Created;
     if (version < newest())
@@ -100,57 +66,25 @@ Result<Migrator::Outcome> Migrator::look(SqliteConnection &connection) const
     return readable ? Outcome::NewerReadable : Outcome::NewerUnreadable;
 }
 
-Result<Migrator::Outcome> Migrator::apply(SqliteConnection &connection,
+Result<Migrator::Outcome> Migrator::apply(Connection &connection,
                                           const std::function<Result<void>(int)> &beforeFirst) const
 {
     const auto seen = look(connection);
     if (!seen || (*seen != Outcome::Created && *seen != Outcome::Older))
         return seen;
-    LOOPWRIGHT_ASSIGN(const auto version, connection.number("PRAGMA user_version"));
+    LOOPWRIGHT_ASSIGN(const auto version, connection.form());
     if (*seen == Outcome::Older)
         LOOPWRIGHT_TRY(beforeFirst(int(version) + 1));
     bool applied = false;
     for (const Migration &migration : m_migrations) {
         if (migration.number <= version)
             continue;
-        LOOPWRIGHT_ASSIGN(const auto done, applyOne(connection, migration));
+        LOOPWRIGHT_ASSIGN(const auto done, connection.migrate(migration));
         applied = applied || done;
     }
     if (!applied)
         return Outcome::Current;
     return *seen == Outcome::Created ? Outcome::Created : Outcome::Upgraded;
-}
-
-Result<bool> Migrator::applyOne(SqliteConnection &connection, const Migration &migration) const
-{
-    LOOPWRIGHT_ASSIGN(const auto pieces, splitSqlScript(migration.script, migration.name));
-    // A migration that builds a table anew drops the old one; the references are checked at the
-    // end.
-    LOOPWRIGHT_TRY(connection.run("PRAGMA foreign_keys = OFF", "foreign keys"));
-    const Step step(connection);
-    LOOPWRIGHT_TRY(connection.run("BEGIN IMMEDIATE", "migration"));
-    LOOPWRIGHT_ASSIGN(const auto version, connection.number("PRAGMA user_version"));
-    if (version >= migration.number)
-        return false; // another program was faster
-    for (const SqlPiece &piece : pieces) {
-        if (auto done = connection.run(piece.sql, migration.name); !done) {
-            Error error = done.error();
-            error.message += QString(" (%1 line %2)").arg(migration.name).arg(piece.line);
-            return failure(error);
-        }
-    }
-    LOOPWRIGHT_TRY(checkForeignKeys(connection, migration.name));
-    LOOPWRIGHT_TRY(connection.run(QString("PRAGMA user_version = %1; PRAGMA application_id = %2;"
-                                          "INSERT INTO meta (key, value)"
-                                          " VALUES ('readable_from', %3)"
-                                          " ON CONFLICT (key) DO UPDATE SET value = excluded.value")
-                                      .arg(migration.number)
-                                      .arg(applicationId)
-                                      .arg(migration.readableFrom)
-                                      .toUtf8(),
-                                  migration.name));
-    LOOPWRIGHT_TRY(connection.run("COMMIT", migration.name));
-    return true;
 }
 
 } // namespace loopwright

@@ -1,6 +1,6 @@
 #pragma once
 // Brings a database to the form that this program knows. Migrations are numbered without gaps,
-// forward only, each in one transaction with its number in PRAGMA user_version. The table `meta`
+// forward only, each in one transaction with its number. The table `meta`
 // holds under 'readable_from' the oldest program form that may still read the result.
 
 #include "core/base/Result.h"
@@ -13,7 +13,7 @@
 
 namespace loopwright {
 
-class SqliteConnection;
+class Connection;
 
 struct Migration
 {
@@ -36,8 +36,9 @@ public:
         NewerUnreadable, ///< made by a later program and not to be touched
     };
 
-    /// The migrations that are built into this program, or others. Numbers must run from 1.
-    static Result<Migrator> embedded();
+    /// The migrations that are built into this program, of db/ or of a folder of it for another
+    /// engine, or others. Numbers must run from 1.
+    static Result<Migrator> embedded(const QString &folder = QStringLiteral("migrations"));
     static Result<Migrator> of(std::vector<Migration> migrations);
 
     /// The first ones alone.
@@ -45,16 +46,14 @@ public:
 
     int newest() const { return int(m_migrations.size()); }
     /// What would have to be done; changes nothing. Created means: would be created, and so on.
-    Result<Outcome> look(SqliteConnection &connection) const;
+    Result<Outcome> look(Connection &connection) const;
     /// Applies what is missing. `beforeFirst(number)` is called once before the first migration of
     /// a database that is not empty; if it fails, nothing is applied. Another program may do the
     /// same at the same time: the second finds it done.
-    Result<Outcome> apply(SqliteConnection &connection,
+    Result<Outcome> apply(Connection &connection,
                           const std::function<Result<void>(int)> &beforeFirst) const;
 
 private:
-    Result<bool> applyOne(SqliteConnection &connection, const Migration &migration) const;
-
     std::vector<Migration> m_migrations;
 };
 

@@ -14,7 +14,7 @@ constexpr qint64 leastBytesBeside = 32'000'000;
 PageCheck::PageCheck(const Database &database)
 {
     const QString path = database.path();
-    if (QFileInfo(path).size() > leastBytesBeside) {
+    if (database.isFile() && QFileInfo(path).size() > leastBytesBeside) {
         m_found = std::async(std::launch::async, [this, path] { return look(path); });
         return;
     }

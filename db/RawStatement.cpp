@@ -4,20 +4,19 @@
 
 #include <algorithm>
 #include <cstring>
-#include <sqlite3.h>
 #include <utility>
 
 namespace loopwright {
 
 namespace {
 
-char letterOf(int type)
+char letterOf(PreparedStatement::Type type)
 {
-    return char('0' + type);
+    return char('0' + int(type));
 }
 
 /// Makes room for a type, a number and so many bytes, and writes the first two.
-char *appendHead(QByteArray &out, int type, qint64 number, qsizetype more)
+char *appendHead(QByteArray &out, PreparedStatement::Type type, qint64 number, qsizetype more)
 {
     static_assert(Q_BYTE_ORDER == Q_LITTLE_ENDIAN, "goes into digests as it lies in memory");
     const qsizetype before = out.size();
@@ -28,12 +27,12 @@ char *appendHead(QByteArray &out, int type, qint64 number, qsizetype more)
     return to + sizeof number;
 }
 
-void appendNumber(QByteArray &out, int type, qint64 value)
+void appendNumber(QByteArray &out, PreparedStatement::Type type, qint64 value)
 {
     appendHead(out, type, value, 0);
 }
 
-void appendBytes(QByteArray &out, int type, QByteArrayView bytes)
+void appendBytes(QByteArray &out, PreparedStatement::Type type, QByteArrayView bytes)
 {
     char *to = appendHead(out, type, bytes.size(), bytes.size());
     std::copy(bytes.begin(), bytes.end(), to);
@@ -41,8 +40,7 @@ void appendBytes(QByteArray &out, int type, QByteArrayView bytes)
 
 } // namespace
 
-RawStatement::RawStatement(SqliteConnection &connection,
-                           std::unique_ptr<PreparedStatement> statement)
+RawStatement::RawStatement(Connection &connection, std::unique_ptr<PreparedStatement> statement)
     : m_connection(&connection)
     , m_statement(std::move(statement))
 {
@@ -54,7 +52,7 @@ RawStatement::~RawStatement()
         m_connection->giveBack(std::move(m_statement));
 }
 
-Result<RawStatement> RawStatement::of(SqliteConnection &connection, const std::string &label,
+Result<RawStatement> RawStatement::of(Connection &connection, const std::string &label,
                                       const std::string &sql)
 {
     LOOPWRIGHT_ASSIGN(auto prepared, connection.lend(label, sql));
@@ -62,44 +60,41 @@ Result<RawStatement> RawStatement::of(SqliteConnection &connection, const std::s
     return RawStatement(connection, std::move(prepared));
 }
 
-Result<RawStatement> RawStatement::of(SqliteConnection &connection, const std::string &label)
+Result<RawStatement> RawStatement::of(Connection &connection, const std::string &label)
 {
-    return of(connection, label, *SqlCatalog::embedded().statement(label));
+    return of(connection, label, *connection.catalog().statement(label));
 }
 
 void RawStatement::restart(qint64 first)
 {
-    sqlite3_reset(m_statement->handle);
-    sqlite3_bind_int64(m_statement->handle, 1, first);
+    m_statement->rewind();
+    m_statement->bind(1, first);
 }
 
 Result<bool> RawStatement::next()
 {
-    const int code = sqlite3_step(m_statement->handle);
-    if (code != SQLITE_ROW && code != SQLITE_DONE)
-        return failure(m_connection->lastError(QString::fromStdString(m_statement->label)));
-    return code == SQLITE_ROW;
+    return m_statement->step();
 }
 
 QByteArrayView RawStatement::bytes(int column) const
 {
-    const auto *data = static_cast<const char *>(sqlite3_column_blob(m_statement->handle, column));
-    return QByteArrayView(data, sqlite3_column_bytes(m_statement->handle, column));
+    return m_statement->text(column);
 }
 
 qint64 RawStatement::integer(int column) const
 {
-    return sqlite3_column_int64(m_statement->handle, column);
+    return m_statement->integer(column);
 }
 
 void RawStatement::appendColumns(QByteArray &out, int first) const
 {
-    const int columns = sqlite3_data_count(m_statement->handle);
+    using Type = PreparedStatement::Type;
+    const int columns = int(m_statement->columns().size());
     for (int i = first; i < columns; ++i) {
-        const int type = sqlite3_column_type(m_statement->handle, i);
-        if (type == SQLITE_INTEGER)
+        const Type type = m_statement->type(i);
+        if (type == Type::Integer)
             appendNumber(out, type, integer(i));
-        else if (type == SQLITE_NULL)
+        else if (type == Type::Null)
             out += letterOf(type);
         else
             appendBytes(out, type, bytes(i));

@@ -3,7 +3,7 @@
 // page, nothing converted. Everything else uses Statement.
 
 #include "core/base/Result.h"
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 
 #include <QByteArrayView>
 
@@ -15,15 +15,15 @@ namespace loopwright {
 class RawStatement
 {
 public:
-    static Result<RawStatement> of(SqliteConnection &connection, const std::string &label,
+    static Result<RawStatement> of(Connection &connection, const std::string &label,
                                    const std::string &sql);
     /// The statement of SqlCatalog with this label.
-    static Result<RawStatement> of(SqliteConnection &connection, const std::string &label);
+    static Result<RawStatement> of(Connection &connection, const std::string &label);
     ~RawStatement();
     RawStatement(RawStatement &&other) noexcept = default;
     RawStatement &operator=(RawStatement &&) = delete;
 
-    /// Starts anew with the first parameter bound.
+    /// Starts anew with the only parameter bound.
     void restart(qint64 first);
     Result<bool> next();
     /// Valid until the next step.
@@ -34,9 +34,9 @@ public:
     void appendColumns(QByteArray &out, int first) const;
 
 private:
-    RawStatement(SqliteConnection &connection, std::unique_ptr<PreparedStatement> statement);
+    RawStatement(Connection &connection, std::unique_ptr<PreparedStatement> statement);
 
-    SqliteConnection *m_connection;
+    Connection *m_connection;
     std::unique_ptr<PreparedStatement> m_statement;
 };
 

@@ -68,7 +68,7 @@ Result<std::vector<ReportOrder>> ReportStore::orders(const ReportQuery &query,
 {
     Statement statement(m_database, "report.orders", {linesOf(query.kind), "report.behind"});
     bindQuery(statement, query, m_today);
-    statement.bind("key", behind.per).bind("detail", behind.detail).bind("limit", limit);
+    statement.bind("key", behind.per).bind("detail", behind.detail).bind("limit", limitOf(limit));
     return rows(statement, readReportOrder);
 }
 

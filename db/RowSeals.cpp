@@ -3,7 +3,6 @@
 #include "db/RawStatement.h"
 
 #include <algorithm>
-#include <sqlite3.h>
 
 namespace loopwright {
 
@@ -14,10 +13,10 @@ constexpr std::string_view unsealedTables[] = {"event", "chain_head", "draft", "
 constexpr std::string_view searchTables = "order_search";
 
 /// The statement is the same for each table, so it stands in no file.
-Result<RawStatement> rowOf(SqliteConnection &connection, const std::string &table)
+Result<RawStatement> rowOf(Connection &connection, const std::string &table)
 {
     return RawStatement::of(connection, "row." + table,
-                            "SELECT * FROM \"" + table + "\" WHERE rowid = ?1");
+                            "SELECT * FROM \"" + table + "\" WHERE :id = " + keyOf(table));
 }
 
 } // namespace
@@ -28,20 +27,20 @@ bool isSealedTable(std::string_view table)
            !table.starts_with(searchTables) && !table.starts_with("sqlite_");
 }
 
-RowWatch::RowWatch(SqliteConnection &connection)
+std::string keyOf(std::string_view table)
+{
+    return table == "order_state" ? "service_order" : "id";
+}
+
+RowWatch::RowWatch(Connection &connection)
     : m_connection(connection)
 {
-    sqlite3_update_hook(
-        connection.handle(),
-        [](void *self, int, const char *, const char *table, sqlite3_int64 id) {
-            static_cast<RowWatch *>(self)->note(table, id);
-        },
-        this);
+    m_connection.watchRows([this](std::string_view table, qint64 id) { note(table, id); });
 }
 
 RowWatch::~RowWatch()
 {
-    sqlite3_update_hook(m_connection.handle(), nullptr, nullptr);
+    m_connection.watchRows(nullptr);
 }
 
 void RowWatch::note(std::string_view table, qint64 id)
@@ -52,15 +51,16 @@ void RowWatch::note(std::string_view table, qint64 id)
         m_written[std::string(table)].insert(id);
 }
 
-QString RowWatch::someTable() const
+Result<QString> RowWatch::someTable()
 {
+    LOOPWRIGHT_TRY(m_connection.tellWrittenRows());
     return m_written.empty() ? QString() : QString::fromStdString(m_written.begin()->first);
 }
 
 Result<void> RowWatch::noteAll(const QByteArray &table)
 {
     LOOPWRIGHT_ASSIGN(const auto last,
-                      m_connection.number("SELECT coalesce(max(rowid), 0) FROM " + table));
+                      m_connection.number("SELECT coalesce(max(id), 0) FROM " + table));
     for (qint64 id = 1; id <= last; ++id)
         note(table.constData(), id);
     return {};
@@ -68,6 +68,7 @@ Result<void> RowWatch::noteAll(const QByteArray &table)
 
 Result<QByteArray> RowWatch::takeLines()
 {
+    LOOPWRIGHT_TRY(m_connection.tellWrittenRows());
     QByteArray lines, bytes;
     for (const auto &[table, ids] : m_written) {
         LOOPWRIGHT_ASSIGN(auto statement, rowOf(m_connection, table));

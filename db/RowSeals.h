@@ -18,20 +18,19 @@
 
 namespace loopwright {
 
-class SqliteConnection;
+class Connection;
 
 /// Notes which rows of which sealed tables are written, from when it is made until it goes away.
 class RowWatch
 {
 public:
-    explicit RowWatch(SqliteConnection &connection);
+    explicit RowWatch(Connection &connection);
     ~RowWatch();
     RowWatch(const RowWatch &) = delete;
     RowWatch &operator=(const RowWatch &) = delete;
 
-    bool isEmpty() const { return m_written.empty(); }
-    /// Some table that was written to.
-    QString someTable() const;
+    /// Some table that was written to since lines were taken; empty if none was.
+    Result<QString> someTable();
     /// Notes every row that is there: for the first event of a database, which is made with some.
     Result<void> noteAll(const QByteArray &table);
     /// As if the row had been written.
@@ -40,12 +39,14 @@ public:
     Result<QByteArray> takeLines();
 
 private:
-    SqliteConnection &m_connection;
+    Connection &m_connection;
     Sha256 m_sha;
     std::map<std::string, std::set<qint64>, std::less<>> m_written;
 };
 
 bool isSealedTable(std::string_view table);
+/// The column that numbers the rows of a sealed table.
+std::string keyOf(std::string_view table);
 
 /// What stands for the digest of a row that was removed.
 constexpr char removedRow = '-';

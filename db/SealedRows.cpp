@@ -80,9 +80,9 @@ Result<std::vector<SealedRows::Fault>> SealedRows::compare(const QByteArray &tab
     std::vector<Fault> faults;
     // By the table itself: an index may have been changed so that it hides a row.
     const std::string name = table.toStdString();
-    LOOPWRIGHT_ASSIGN(auto rows, RawStatement::of(m_connection, "rows." + name,
-                                                  "SELECT rowid, * FROM \"" + name +
-                                                      "\" NOT INDEXED ORDER BY rowid"));
+    const QString sql = QStringLiteral("SELECT %1, * FROM \"%2\" NOT INDEXED ORDER BY %1")
+                            .arg(QString::fromStdString(keyOf(name)), QString::fromUtf8(table));
+    LOOPWRIGHT_ASSIGN(auto rows, RawStatement::of(m_connection, "rows." + name, sql.toStdString()));
     QByteArray bytes;
     while (faults.size() < most) {
         LOOPWRIGHT_ASSIGN(const auto more, rows.next());

@@ -15,7 +15,7 @@ namespace loopwright {
 class SealedRows
 {
 public:
-    explicit SealedRows(SqliteConnection &connection)
+    explicit SealedRows(Connection &connection)
         : m_connection(connection)
     {
     }
@@ -61,7 +61,7 @@ private:
     bool takeLine(QByteArrayView line, qint64 position);
     void addGone(const QByteArray &table, Seals &seals, std::vector<Fault> &faults) const;
 
-    SqliteConnection &m_connection;
+    Connection &m_connection;
     std::vector<std::pair<QByteArray, Seals>> m_tables;
     Sha256 m_sha;
 };

@@ -1,6 +1,7 @@
 #include "db/SearchText.h"
 
 #include "core/base/Folding.h"
+#include "db/Statement.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -55,6 +56,15 @@ QString quoted(const QString &word)
     return '"' + QString(word).replace('"', "\"\"") + '"';
 }
 
+/// For LIKE.
+const QString anything = QStringLiteral("%");
+QString patternOf(QString word)
+{
+    for (const char special : {'\\', '%', '_'})
+        word.replace(QLatin1Char(special), QString('\\') + QLatin1Char(special));
+    return anything + word + anything;
+}
+
 } // namespace
 
 QString searchTextOf(const ServiceOrder &order)
@@ -85,19 +95,43 @@ QString searchTextOf(const ServiceOrder &order)
 
 SearchTerms searchTerms(const QString &typed)
 {
-    QStringList matches;
+    SearchTerms terms;
     QJsonArray shortWords;
     for (const QString &word : foldForSearch(typed).split(' ', Qt::SkipEmptyParts)) {
         const QString bare = bareNumber(word);
-        if (word.size() < shortestIndexed)
+        if (word.size() < shortestIndexed || terms.words.size() == mostIndexedWords)
             shortWords << word;
-        else if (bare.size() >= shortestIndexed)
-            matches << '(' + quoted(word) + " OR " + quoted(bare) + ')';
         else
-            matches << quoted(word);
+            terms.words.push_back({word, bare.size() >= shortestIndexed ? bare : QString()});
     }
-    return {matches.join(" AND "),
-            QString::fromUtf8(QJsonDocument(shortWords).toJson(QJsonDocument::Compact))};
+    terms.shortWords = QString::fromUtf8(QJsonDocument(shortWords).toJson(QJsonDocument::Compact));
+    return terms;
+}
+
+QString SearchTerms::match() const
+{
+    QStringList matches;
+    for (const auto &[word, bare] : words)
+        matches << (bare.isEmpty() ? quoted(word)
+                                   : '(' + quoted(word) + " OR " + quoted(bare) + ')');
+    return matches.join(" AND ");
+}
+
+void bindWords(Statement &statement, const SearchTerms &terms)
+{
+    if (statement.takes("match")) {
+        statement.bind("match", terms.match());
+        return;
+    }
+    for (int i = 0; i < mostIndexedWords; ++i) {
+        const bool isThere = i < int(terms.words.size());
+        const SearchTerms::Word each = isThere ? terms.words[std::size_t(i)] : SearchTerms::Word();
+        const QString pattern = isThere ? patternOf(each.word) : anything;
+        const QByteArray number = QByteArray::number(i + 1);
+        statement.bind(QByteArray("word" + number).constData(), pattern);
+        statement.bind(QByteArray("bare" + number).constData(),
+                       each.bare.isEmpty() ? pattern : patternOf(each.bare));
+    }
 }
 
 QStringList columnsWith(const QJsonObject &order, const QString &installerName,

@@ -12,16 +12,29 @@ namespace loopwright {
 /// alone.
 QString searchTextOf(const ServiceOrder &order);
 
-/// The words of a search that must all be found. `match` is for the text index (words of three and
-/// more characters), `shortWords` a JSON list of the others.
+/// The words of a search that must all be found: `words` by the text index, which has any part of
+/// three and more characters, `shortWords`, a JSON list, in the text itself.
 struct SearchTerms
 {
-    QString match;
+    struct Word
+    {
+        QString word;
+        QString bare; ///< of a number: without its separators, which will do as well; else empty
+    };
+    std::vector<Word> words;
     QString shortWords = QStringLiteral("[]");
 
-    bool isEmpty() const { return match.isEmpty() && shortWords == u"[]"; }
+    bool isEmpty() const { return words.empty() && shortWords == u"[]"; }
+    /// All of `words` as SQLite's text index is asked.
+    QString match() const;
 };
 SearchTerms searchTerms(const QString &typed);
+
+class Statement;
+/// Binds the words for the index of the engine: SQLite's takes all of them as one question
+/// (:match), PostgreSQL's each as two patterns (:word1, :bare1, up to mostIndexedWords).
+void bindWords(Statement &statement, const SearchTerms &terms);
+constexpr int mostIndexedWords = 8;
 
 /// The columns of an order (its document; the name of its installer) that hold a word of a search.
 QStringList columnsWith(const QJsonObject &order, const QString &installerName,

@@ -47,7 +47,7 @@ const SqlCatalog &SqlCatalog::embedded()
     return catalog;
 }
 
-void SqlCatalog::add(const QByteArray &fileText, const std::string &fileStem)
+void SqlCatalog::read(const QByteArray &fileText, const std::string &fileStem, bool over)
 {
     std::string *text = nullptr;
     for (const QByteArray &line : fileText.split('\n')) {
@@ -55,9 +55,11 @@ void SqlCatalog::add(const QByteArray &fileText, const std::string &fileStem)
         if (isName || line.startsWith("-- part: ")) {
             const std::string label = fileStem + '.' + line.mid(9).trimmed().toStdString();
             const auto [place, isNew] = (isName ? m_statements : m_parts).try_emplace(label);
-            if (!isNew)
-                m_troubles << QByteArray::fromStdString(label) + " stands there twice";
+            if (isNew == over)
+                m_troubles << QByteArray::fromStdString(label) +
+                                  (over ? " is not there to be replaced" : " stands there twice");
             text = &place->second;
+            text->clear();
         } else if (text) {
             *text += line.toStdString() + '\n';
         } else if (!line.startsWith("--") && !line.trimmed().isEmpty()) {

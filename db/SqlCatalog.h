@@ -21,7 +21,16 @@ public:
     /// What is built into the program; read once and never changed.
     static const SqlCatalog &embedded();
     /// Adds the statements of one file. What is wrong with it goes to `troubles()`.
-    void add(const QByteArray &fileText, const std::string &fileStem);
+    void add(const QByteArray &fileText, const std::string &fileStem)
+    {
+        read(fileText, fileStem, false);
+    }
+    /// Puts the statements and parts of another engine in the place of those of the same label; one
+    /// that takes nobody's place is a trouble.
+    void layOver(const QByteArray &fileText, const std::string &fileStem)
+    {
+        read(fileText, fileStem, true);
+    }
 
     /// The text under a label; nullptr if there is none.
     const std::string *statement(std::string_view label) const;
@@ -35,9 +44,11 @@ public:
 private:
     using Texts = std::map<std::string, std::string, std::less<>>;
 
+    void read(const QByteArray &fileText, const std::string &fileStem, bool over);
+
     Texts m_statements;
     Texts m_parts;
-    QList<QByteArray> m_troubles; ///< a label twice, a text without a label; empty in a sound build
+    QList<QByteArray> m_troubles; ///< a label twice, a text without one; empty in a sound build
 };
 
 /// The bytes of a file of db/ that is built into the program, e.g. "migrations/0001_initial.sql".

@@ -1,5 +1,6 @@
 #include "db/SqliteConnection.h"
 
+#include "db/SqlCatalog.h"
 #include "db/SqliteError.h"
 
 #include <QRandomGenerator>
@@ -14,21 +15,92 @@
 
 namespace loopwright {
 
-PreparedStatement::PreparedStatement(sqlite3_stmt *prepared, std::string statementLabel)
-    : handle(prepared)
-    , label(std::move(statementLabel))
-{
-    for (int i = 0; i < sqlite3_column_count(handle); ++i)
-        columns.emplace_back(sqlite3_column_name(handle, i));
-}
+namespace {
 
-PreparedStatement::~PreparedStatement()
+class SqliteStatement final : public PreparedStatement
 {
-    sqlite3_finalize(handle);
-}
+public:
+    SqliteStatement(const SqliteConnection &connection, sqlite3_stmt *handle, std::string label)
+        : PreparedStatement(std::move(label), parametersOf(handle))
+        , m_connection(connection)
+        , m_handle(handle)
+    {
+        for (int i = 0; i < sqlite3_column_count(handle); ++i)
+            m_columns.emplace_back(sqlite3_column_name(handle, i));
+    }
+    ~SqliteStatement() override { sqlite3_finalize(m_handle); }
 
-SqliteConnection::SqliteConnection(QString path, QString name)
-    : m_path(std::move(path))
+    bool changesRows() const override { return sqlite3_stmt_readonly(m_handle) == 0; }
+    const std::vector<std::string> &columns() const override { return m_columns; }
+
+    void bind(int parameter, qint64 value) override
+    {
+        sqlite3_bind_int64(m_handle, parameter, value);
+    }
+    void bind(int parameter, double value) override
+    {
+        sqlite3_bind_double(m_handle, parameter, value);
+    }
+    void bind(int parameter, QByteArrayView utf8) override
+    {
+        // A null pointer would become NULL, and an empty text is one.
+        m_tooLong = sqlite3_bind_text64(m_handle, parameter, utf8.isNull() ? "" : utf8.data(),
+                                        sqlite3_uint64(utf8.size()), SQLITE_TRANSIENT,
+                                        SQLITE_UTF8) != SQLITE_OK ||
+                    m_tooLong;
+    }
+    void bindNull(int parameter) override { sqlite3_bind_null(m_handle, parameter); }
+
+    Result<bool> step() override
+    {
+        const int code = m_tooLong ? SQLITE_TOOBIG : sqlite3_step(m_handle);
+        if (code == SQLITE_ROW)
+            return true;
+        if (code == SQLITE_DONE)
+            return false;
+        const QString doing = QString::fromStdString(label());
+        return failure(m_tooLong ? sqliteError(code, {}, m_connection.path(), doing)
+                                 : m_connection.lastError(doing));
+    }
+    qint64 changed() const override { return sqlite3_changes64(m_connection.handle()); }
+    void rewind() override { sqlite3_reset(m_handle); }
+    void clear() override
+    {
+        sqlite3_reset(m_handle);
+        sqlite3_clear_bindings(m_handle);
+        m_tooLong = false;
+    }
+
+    Type type(int column) const override { return Type(sqlite3_column_type(m_handle, column)); }
+    QByteArrayView text(int column) const override
+    {
+        const auto *data = static_cast<const char *>(sqlite3_column_blob(m_handle, column));
+        return {data, sqlite3_column_bytes(m_handle, column)};
+    }
+    qint64 integer(int column) const override { return sqlite3_column_int64(m_handle, column); }
+    double real(int column) const override { return sqlite3_column_double(m_handle, column); }
+
+private:
+    static std::vector<std::string> parametersOf(sqlite3_stmt *handle)
+    {
+        std::vector<std::string> names;
+        for (int i = 1; i <= sqlite3_bind_parameter_count(handle); ++i) {
+            const char *name = sqlite3_bind_parameter_name(handle, i);
+            names.emplace_back(name ? name + 1 : ""); // one of RawStatement's has no name
+        }
+        return names;
+    }
+
+    const SqliteConnection &m_connection;
+    sqlite3_stmt *m_handle;
+    std::vector<std::string> m_columns;
+    bool m_tooLong = false;
+};
+
+} // namespace
+
+SqliteConnection::SqliteConnection(const QString &path, QString name)
+    : Connection(path)
     , m_name(std::move(name))
     , m_driver(QSqlDatabase::addDatabase("QSQLITE", m_name))
 {
@@ -36,7 +108,7 @@ SqliteConnection::SqliteConnection(QString path, QString name)
 
 SqliteConnection::~SqliteConnection()
 {
-    m_idle.clear();
+    forgetStatements();
     m_driver.close();
     m_driver = QSqlDatabase();
     QSqlDatabase::removeDatabase(m_name);
@@ -70,24 +142,22 @@ Result<std::unique_ptr<SqliteConnection>> SqliteConnection::open(const QString &
 
 int SqliteConnection::waitForLock(void *self, int tries)
 {
-    constexpr qint64 longWaitMs = 1000;
     auto *connection = static_cast<SqliteConnection *>(self);
     if (tries == 0) {
         connection->m_waitedSince.start();
         connection->m_waitTold = false;
     }
     const qint64 waited = connection->m_waitedSince.elapsed();
-    if (connection->m_interrupted || waited >= connection->m_patienceMs)
+    if (connection->isInterrupted() || waited >= connection->patienceMs())
         return 0;
     if (waited >= longWaitMs && !connection->m_waitTold) {
         connection->m_waitTold = true;
-        if (connection->m_waiting)
-            connection->m_waiting();
+        connection->tellWaiting();
     }
     // By chance, and not longer with every try as SQLite's own: who has waited long would else find
     // the lock taken each time by somebody who just came.
     const int naps = 1 + QRandomGenerator::global()->bounded(tries < 10 ? 5 : 25);
-    sqlite3_sleep(int(std::min<qint64>(naps, connection->m_patienceMs - waited)));
+    sqlite3_sleep(int(std::min<qint64>(naps, connection->patienceMs() - waited)));
     return 1;
 }
 
@@ -96,22 +166,100 @@ bool SqliteConnection::inTransaction() const
     return sqlite3_get_autocommit(m_handle) == 0;
 }
 
-void SqliteConnection::interrupt()
+void SqliteConnection::breakOff()
 {
-    m_interrupted = true;
     sqlite3_interrupt(m_handle);
 }
 
-Result<void> SqliteConnection::mayStart() const
+const SqlCatalog &SqliteConnection::catalog() const
 {
-    if (m_interrupted)
-        return failure(sqliteError(SQLITE_INTERRUPT, {}, m_path, {}));
-    return {};
+    return SqlCatalog::embedded();
+}
+
+Result<void> SqliteConnection::beginChange()
+{
+    return run("BEGIN IMMEDIATE", "begin");
+}
+
+Result<void> SqliteConnection::commit()
+{
+    const auto kept = run("COMMIT", "commit");
+    // It may stand whole in the write-ahead log, and only not be synced: then who opens the records
+    // after this process finds it there.
+    if (!kept && (sqlite3_errcode(m_handle) & 0xff) == SQLITE_IOERR)
+        return failure(ErrorCode::DiskTrouble,
+                       "the disk failed at the last step, and the change may have been kept or "
+                       "not: look whether it is there before it is entered again",
+                       path());
+    return kept;
+}
+
+Result<void> SqliteConnection::beginReading()
+{
+    return run("BEGIN; SELECT count(*) FROM sqlite_master", "snapshot");
+}
+
+void SqliteConnection::watchRows(RowNote note)
+{
+    m_rowNote = std::move(note);
+    if (!m_rowNote) {
+        sqlite3_update_hook(m_handle, nullptr, nullptr);
+        return;
+    }
+    sqlite3_update_hook(
+        m_handle,
+        [](void *self, int, const char *, const char *table, sqlite3_int64 id) {
+            static_cast<SqliteConnection *>(self)->m_rowNote(table, id);
+        },
+        this);
+}
+
+Result<QStringList> SqliteConnection::damagedPages()
+{
+    LOOPWRIGHT_ASSIGN(auto found, texts("PRAGMA integrity_check(20)"));
+    // Where the first table that it comes upon is virtual, as the search index is, SQLite takes the
+    // whole for a part, and passes by the list of free pages, which the next change would write on.
+    LOOPWRIGHT_ASSIGN(const auto free, texts("PRAGMA integrity_check(sqlite_schema)"));
+    found += free;
+    found.removeAll("ok");
+    found.removeDuplicates();
+    return found;
+}
+
+Result<QStringList> SqliteConnection::brokenReferences()
+{
+    LOOPWRIGHT_ASSIGN(const auto broken,
+                      texts("SELECT DISTINCT \"table\" FROM pragma_foreign_key_check LIMIT 20"));
+    QStringList found;
+    for (const QString &table : broken)
+        found << "rows of " + table + " refer to something that is not there";
+    return found;
+}
+
+Result<void> SqliteConnection::keepStatistics(bool all)
+{
+    return run(QByteArray("PRAGMA analysis_limit = 1000; ") + (all ? "ANALYZE" : "PRAGMA optimize"),
+               "statistics");
+}
+
+Result<qint64> SqliteConnection::dataVersion()
+{
+    return number("PRAGMA data_version");
+}
+
+Result<void> SqliteConnection::forgetPages()
+{
+    return run("PRAGMA shrink_memory", "check");
+}
+
+qint64 SqliteConnection::rowsChanged() const
+{
+    return sqlite3_total_changes64(m_handle);
 }
 
 Error SqliteConnection::lastError(const QString &doing) const
 {
-    return sqliteError(m_handle, m_path, doing);
+    return sqliteError(m_handle, path(), doing);
 }
 
 Result<void> SqliteConnection::run(const QByteArray &sql, const QString &doing)
@@ -126,7 +274,8 @@ Result<QStringList> SqliteConnection::texts(const QByteArray &sql)
     sqlite3_stmt *handle = nullptr;
     if (sqlite3_prepare_v2(m_handle, sql.constData(), -1, &handle, nullptr) != SQLITE_OK)
         return failure(lastError(QString::fromUtf8(sql)));
-    const PreparedStatement statement(handle, {});
+    const std::unique_ptr<sqlite3_stmt, decltype(&sqlite3_finalize)> statement(handle,
+                                                                               &sqlite3_finalize);
     QStringList found;
     for (;;) {
         const int code = sqlite3_step(handle);
@@ -138,53 +287,14 @@ Result<QStringList> SqliteConnection::texts(const QByteArray &sql)
     }
 }
 
-Result<QString> SqliteConnection::text(const QByteArray &sql)
+Result<std::unique_ptr<PreparedStatement>> SqliteConnection::prepare(std::string_view label,
+                                                                     const std::string &sql)
 {
-    LOOPWRIGHT_ASSIGN(const auto found, texts(sql));
-    return found.value(0);
-}
-
-Result<qint64> SqliteConnection::number(const QByteArray &sql)
-{
-    LOOPWRIGHT_ASSIGN(const auto found, text(sql));
-    return found.toLongLong();
-}
-
-Result<std::unique_ptr<PreparedStatement>> SqliteConnection::lend(std::string_view label,
-                                                                  const std::string &sql)
-{
-    const auto idle = m_idle.find(label);
-    if (idle != m_idle.end() && !idle->second.empty()) {
-        auto statement = std::move(idle->second.back());
-        idle->second.pop_back();
-        return statement;
-    }
     sqlite3_stmt *handle = nullptr;
     if (sqlite3_prepare_v3(m_handle, sql.c_str(), int(sql.size()), SQLITE_PREPARE_PERSISTENT,
                            &handle, nullptr) != SQLITE_OK)
         return failure(lastError(QString::fromUtf8(label.data(), qsizetype(label.size()))));
-    return std::make_unique<PreparedStatement>(handle, std::string(label));
-}
-
-void SqliteConnection::giveBack(std::unique_ptr<PreparedStatement> statement)
-{
-    sqlite3_reset(statement->handle);
-    sqlite3_clear_bindings(statement->handle);
-    m_idle[statement->label].push_back(std::move(statement));
-}
-
-ReadSnapshot::ReadSnapshot(SqliteConnection &connection)
-    : m_connection(connection)
-    , m_started(!connection.inTransaction())
-{
-    if (m_started)
-        m_result = connection.run("BEGIN; SELECT count(*) FROM sqlite_master", "snapshot");
-}
-
-ReadSnapshot::~ReadSnapshot()
-{
-    if (m_started && m_connection.inTransaction())
-        (void)m_connection.run("ROLLBACK", "snapshot");
+    return std::make_unique<SqliteStatement>(*this, handle, std::string(label));
 }
 
 } // namespace loopwright

@@ -2,15 +2,14 @@
 
 #include "core/base/Json.h"
 #include "core/base/TextForm.h"
+#include "db/Connection.h"
 #include "db/Database.h"
 #include "db/SqlCatalog.h"
-#include "db/SqliteConnection.h"
 #include "db/WriteLock.h"
 
 #include <QJsonDocument>
 
 #include <algorithm>
-#include <sqlite3.h>
 
 namespace loopwright {
 
@@ -34,11 +33,11 @@ Statement::Statement(WriteLock &lock, std::string_view label)
 {
 }
 
-Statement::Statement(SqliteConnection &connection, std::string_view label, bool mayWrite,
+Statement::Statement(Connection &connection, std::string_view label, bool mayWrite,
                      const std::vector<std::string_view> &parts)
     : m_connection(&connection)
 {
-    const SqlCatalog &catalog = SqlCatalog::embedded();
+    const SqlCatalog &catalog = connection.catalog();
     std::string key(label);
     for (const std::string_view part : parts)
         key.append("+").append(part);
@@ -56,8 +55,8 @@ Statement::Statement(SqliteConnection &connection, std::string_view label, bool 
         return;
     }
     m_prepared = std::move(*lent);
-    m_bound.assign(std::size_t(sqlite3_bind_parameter_count(m_prepared->handle)), false);
-    if (!mayWrite && !sqlite3_stmt_readonly(m_prepared->handle))
+    m_bound.assign(m_prepared->parameters().size(), false);
+    if (!mayWrite && m_prepared->changesRows())
         m_trouble = Error{ErrorCode::DatabaseTrouble,
                           asText(key) + " changes rows and needs a transaction", connection.path()};
 }
@@ -68,26 +67,34 @@ Statement::~Statement()
         m_connection->giveBack(std::move(m_prepared));
 }
 
+bool Statement::takes(const char *name) const
+{
+    return m_prepared &&
+           std::ranges::find(m_prepared->parameters(), name) != m_prepared->parameters().end();
+}
+
 int Statement::parameter(const char *name)
 {
     if (m_trouble)
         return 0;
     rewind();
-    const QByteArray full = QByteArray(":") + name;
-    const int index = sqlite3_bind_parameter_index(m_prepared->handle, full.constData());
-    if (index == 0)
+    const auto &parameters = m_prepared->parameters();
+    const auto found = std::ranges::find(parameters, name);
+    if (found == parameters.end()) {
         refuse(name, "is not a parameter");
-    else
-        m_bound[std::size_t(index - 1)] = true;
-    return index;
+        return 0;
+    }
+    const auto place = found - parameters.begin();
+    m_bound[std::size_t(place)] = true;
+    return int(place) + 1;
 }
 
 int Statement::column(const char *name) const
 {
     if (!m_prepared)
         return -1;
-    const auto &columns = m_prepared->columns;
-    const auto found = std::find(columns.begin(), columns.end(), name);
+    const auto &columns = m_prepared->columns();
+    const auto found = std::ranges::find(columns, name);
     if (found == columns.end()) {
         refuse(name, "is not a column");
         return -1;
@@ -101,14 +108,14 @@ void Statement::refuse(const char *column, const QString &what) const
         m_trouble = Error{ErrorCode::DatabaseTrouble,
                           QString("the records hold something unreadable: %1 of %2 %3")
                               .arg(QString::fromUtf8(column),
-                                   asText(m_prepared ? m_prepared->label : std::string()), what),
+                                   asText(m_prepared ? m_prepared->label() : std::string()), what),
                           m_connection->path()};
 }
 
 void Statement::rewind()
 {
     if (m_stepped)
-        sqlite3_reset(m_prepared->handle);
+        m_prepared->rewind();
     m_stepped = false;
 }
 
@@ -116,7 +123,7 @@ void Statement::checkBindings()
 {
     const auto missing = std::find(m_bound.begin(), m_bound.end(), false);
     if (!m_trouble && missing != m_bound.end())
-        refuse(sqlite3_bind_parameter_name(m_prepared->handle, int(missing - m_bound.begin()) + 1),
+        refuse((':' + m_prepared->parameters()[std::size_t(missing - m_bound.begin())]).c_str(),
                "is not bound");
 }
 
@@ -128,21 +135,21 @@ Statement &Statement::bind(const char *name, const QString &value)
 Statement &Statement::bind(const char *name, double value)
 {
     if (const int index = parameter(name))
-        sqlite3_bind_double(m_prepared->handle, index, value);
+        m_prepared->bind(index, value);
     return *this;
 }
 
 Statement &Statement::bindInteger(const char *name, qint64 value)
 {
     if (const int index = parameter(name))
-        sqlite3_bind_int64(m_prepared->handle, index, value);
+        m_prepared->bind(index, value);
     return *this;
 }
 
 Statement &Statement::bindNull(const char *name)
 {
     if (const int index = parameter(name))
-        sqlite3_bind_null(m_prepared->handle, index);
+        m_prepared->bindNull(index);
     return *this;
 }
 
@@ -158,13 +165,8 @@ Statement &Statement::bindJson(const char *name, const QJsonObject &value)
 
 Statement &Statement::bindBytes(const char *name, const QByteArray &utf8)
 {
-    if (const int index = parameter(name)) {
-        // constData() of an empty array is not null, so an empty text does not become NULL.
-        if (sqlite3_bind_text64(m_prepared->handle, index, utf8.constData(),
-                                sqlite3_uint64(utf8.size()), SQLITE_TRANSIENT,
-                                SQLITE_UTF8) != SQLITE_OK)
-            m_trouble = m_connection->lastError(asText(m_prepared->label));
-    }
+    if (const int index = parameter(name))
+        m_prepared->bind(index, QByteArrayView(utf8));
     return *this;
 }
 
@@ -184,15 +186,14 @@ Result<bool> Statement::next()
     if (m_trouble)
         return failure(*m_trouble);
     m_stepped = true;
-    const int code = sqlite3_step(m_prepared->handle);
-    if (code == SQLITE_ROW)
-        return true;
-    if (code != SQLITE_DONE) {
-        m_trouble = m_connection->lastError(asText(m_prepared->label));
+    const auto more = m_prepared->step();
+    if (!more) {
+        m_trouble = more.error();
         return failure(*m_trouble);
     }
-    rewind();
-    return false;
+    if (!*more)
+        rewind();
+    return *more;
 }
 
 Result<qint64> Statement::run()
@@ -200,37 +201,27 @@ Result<qint64> Statement::run()
     for (;;) {
         LOOPWRIGHT_ASSIGN(const auto more, next());
         if (!more)
-            return sqlite3_changes64(m_connection->handle());
+            return m_prepared->changed();
     }
-}
-
-Result<qint64> Statement::insert()
-{
-    LOOPWRIGHT_TRY(run());
-    return sqlite3_last_insert_rowid(m_connection->handle());
 }
 
 bool Statement::isNull(const char *name) const
 {
     const int index = column(name);
-    return index < 0 || sqlite3_column_type(m_prepared->handle, index) == SQLITE_NULL;
+    return index < 0 || m_prepared->type(index) == PreparedStatement::Type::Null;
 }
 
 QByteArray Statement::bytes(const char *name) const
 {
     const int index = column(name);
-    if (index < 0)
-        return {};
-    const auto *text =
-        reinterpret_cast<const char *>(sqlite3_column_text(m_prepared->handle, index));
-    return QByteArray(text, sqlite3_column_bytes(m_prepared->handle, index));
+    return index < 0 ? QByteArray() : m_prepared->text(index).toByteArray();
 }
 
 QStringList Statement::columnNames() const
 {
     QStringList names;
     if (m_prepared)
-        for (const std::string &column : m_prepared->columns)
+        for (const std::string &column : m_prepared->columns())
             names << QString::fromStdString(column);
     return names;
 }
@@ -238,23 +229,19 @@ QStringList Statement::columnNames() const
 QString Statement::text(const char *name) const
 {
     const int index = column(name);
-    if (index < 0)
-        return {};
-    const auto *text =
-        reinterpret_cast<const char *>(sqlite3_column_text(m_prepared->handle, index));
-    return textFromUtf8({text, sqlite3_column_bytes(m_prepared->handle, index)});
+    return index < 0 ? QString() : textFromUtf8(m_prepared->text(index));
 }
 
 qint64 Statement::integer(const char *name) const
 {
     const int index = column(name);
-    return index < 0 ? 0 : sqlite3_column_int64(m_prepared->handle, index);
+    return index < 0 ? 0 : m_prepared->integer(index);
 }
 
 double Statement::real(const char *name) const
 {
     const int index = column(name);
-    return index < 0 ? 0 : sqlite3_column_double(m_prepared->handle, index);
+    return index < 0 ? 0 : m_prepared->real(index);
 }
 
 QJsonObject Statement::json(const char *name) const

@@ -1,6 +1,6 @@
 #pragma once
 // One run of a labelled statement (SqlCatalog): bind by name, step forward only, read columns by
-// name. It sits on SQLite's C interface, so that the same class serves one row and a million.
+// name. It sits on the engine's own interface, so that the same class serves one row and a million.
 //
 // A statement never fails visibly while it is set up or read. The first thing that goes wrong (an
 // unknown label, a name that is not bound, a column that is not there, a stored text that is no
@@ -20,6 +20,7 @@
 #include <QStringList>
 
 #include <concepts>
+#include <limits>
 #include <memory>
 #include <optional>
 #include <string_view>
@@ -29,10 +30,10 @@
 
 namespace loopwright {
 
+class Connection;
 class Database;
-class SqliteConnection;
+class PreparedStatement;
 class WriteLock;
-struct PreparedStatement;
 
 class Statement
 {
@@ -41,12 +42,14 @@ public:
               const std::vector<std::string_view> &parts = {});
     Statement(WriteLock &lock, std::string_view label);
     /// For the classes of this folder that look after the connection itself.
-    Statement(SqliteConnection &connection, std::string_view label, bool mayWrite,
+    Statement(Connection &connection, std::string_view label, bool mayWrite,
               const std::vector<std::string_view> &parts = {});
     ~Statement();
     Statement(const Statement &) = delete;
     Statement &operator=(const Statement &) = delete;
 
+    /// Whether it has a parameter of this name.
+    bool takes(const char *name) const;
     // Names come without their colon. Binding after a step starts the statement anew and keeps the
     // other bindings.
     Statement &bind(const char *name, const QString &value);
@@ -77,8 +80,6 @@ public:
     Result<bool> next();
     /// Runs a statement that changes rows; how many it changed.
     Result<qint64> run();
-    /// Runs an INSERT; the row id.
-    Result<qint64> insert();
 
     /// In the order of the statement; empty if its label is not known.
     QStringList columnNames() const;
@@ -116,12 +117,20 @@ private:
     void checkBindings();
     void rewind();
 
-    SqliteConnection *m_connection;
+    Connection *m_connection;
     std::unique_ptr<PreparedStatement> m_prepared;
     std::vector<bool> m_bound;
     bool m_stepped = false;
     mutable std::optional<Error> m_trouble;
 };
+
+/// For a LIMIT that is none; not every engine takes a negative one.
+constexpr qint64 noLimit = std::numeric_limits<qint64>::max();
+/// For how many rows are asked; negative: for all.
+constexpr qint64 limitOf(int rows)
+{
+    return rows < 0 ? noLimit : rows;
+}
 
 /// Every row through `map` (const Statement & to a value).
 template<class Map>

@@ -100,7 +100,7 @@ Result<void> StationStore::add(Transaction &transaction, const PeerStation &stat
 {
     Statement add(transaction, "station.add");
     add.bind("station", station.name).bind("tag", station.tag);
-    LOOPWRIGHT_TRY(add.insert());
+    LOOPWRIGHT_TRY(add.run());
     return {};
 }
 

@@ -1,6 +1,6 @@
 #include "db/TableExport.h"
 
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "db/Statement.h"
 
 namespace loopwright {

@@ -2,13 +2,12 @@
 
 #include "core/base/Json.h"
 #include "core/history/HistoryChain.h"
+#include "db/Connection.h"
 #include "db/EventStore.h"
-#include "db/SqliteConnection.h"
 #include "db/Statement.h"
 
 #include <QDateTime>
 
-#include <sqlite3.h>
 #include <utility>
 
 namespace loopwright {
@@ -31,7 +30,7 @@ tl::unexpected<Error> misuse(const QString &message)
 
 Transaction::Transaction(WriteLock lock)
     : WriteLock(std::move(lock))
-    , m_changesBefore(sqlite3_total_changes64(connection().handle()))
+    , m_changesBefore(connection().rowsChanged())
     , m_rows(std::make_unique<RowWatch>(connection()))
 {
 }
@@ -62,9 +61,36 @@ Result<void> Transaction::commit(const std::vector<Event> &events)
         LOOPWRIGHT_TRY(append(event));
     if (!m_seals.empty())
         return misuse("rows of " + m_seals.begin()->first + " were written without an event");
-    if (!m_rows->isEmpty())
-        return misuse("rows of " + m_rows->someTable() + " were written without an event");
-    return keep();
+    LOOPWRIGHT_ASSIGN(const auto unsealed, m_rows->someTable());
+    if (!unsealed.isEmpty())
+        return misuse("rows of " + unsealed + " were written without an event");
+    return keepEvents();
+}
+
+Result<void> Transaction::keepEvents()
+{
+    const auto kept = keep();
+    return kept || kept.error().code != ErrorCode::ConnectionLost ? kept : lookAfterLoss();
+}
+
+Result<void> Transaction::lookAfterLoss()
+{
+    connection().rollBack();
+    // The server may be at it still: it holds the lock until it is done, one way or the other.
+    if (const auto begun = connection().beginChange(); !begun)
+        return failure(ErrorCode::OutcomeUnknown,
+                       "the connection to the server was lost at the last step, and it cannot be "
+                       "asked whether the change was kept: look whether it is there before it is "
+                       "entered again",
+                       connection().path());
+    const auto there = EventStore(database()).headAt(m_head->position);
+    connection().rollBack();
+    if (there && *there && (*there)->digest == m_head->digest)
+        return {};
+    return failure(there ? Error{ErrorCode::ConnectionLost,
+                                 "the connection to the server was lost; nothing was changed",
+                                 connection().path()}
+                         : there.error());
 }
 
 Result<void> Transaction::record(const Event &event)
@@ -97,7 +123,7 @@ Result<void> Transaction::append(Event event)
         .bind("station", m_head->station)
         .bindBytes("sealed", sealed)
         .bind("log_digest", event.logDigest);
-    LOOPWRIGHT_TRY(add.insert());
+    LOOPWRIGHT_TRY(add.run());
     Statement setHead(*this, "event.set_head");
     setHead.bind("subject", chain.subject())
         .bind("events", chain.length())
@@ -131,7 +157,7 @@ Result<void> Transaction::commitDraft()
 {
     if (!isOpen())
         return misuse("the transaction has ended already");
-    const qint64 changed = sqlite3_total_changes64(connection().handle()) - m_changesBefore;
+    const qint64 changed = connection().rowsChanged() - m_changesBefore;
     if (changed != m_draftChanges)
         return misuse("more than drafts was changed, and that needs an event");
     return keep();

@@ -48,6 +48,9 @@ private:
     Result<void> append(Event event);
     /// The head of the log as it stands in the transaction.
     Result<void> readHead();
+    /// After the last event; where the connection to a server ended meanwhile, whether it is there.
+    Result<void> keepEvents();
+    Result<void> lookAfterLoss();
     /// Gives the event its place in the log; the rows that it seals there.
     Result<QByteArray> appendToLog(Event &event);
 

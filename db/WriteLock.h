@@ -1,5 +1,5 @@
 #pragma once
-// The right to change rows. It is taken by Transaction::begin (BEGIN IMMEDIATE), given up when it
+// The right to change rows. It is taken by Transaction::begin, given up when it
 // goes out of scope, and what was changed under it is rolled back unless a Transaction committed it
 // together with its event.
 
@@ -15,7 +15,7 @@ public:
     WriteLock &operator=(WriteLock &&other) = delete;
 
     const Database &database() const { return *m_database; }
-    SqliteConnection &connection() const { return m_database->connection(); }
+    Connection &connection() const { return m_database->connection(); }
 
 protected:
     /// DatabaseTrouble if the database is read-only, or another program holds the lock longer

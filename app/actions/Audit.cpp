@@ -5,9 +5,9 @@
 #include "core/acceptance/EvidenceDays.h"
 #include "core/history/Event.h"
 #include "db/AssignmentStore.h"
+#include "db/Connection.h"
 #include "db/HazardStore.h"
 #include "db/MetaStore.h"
-#include "db/SqliteConnection.h"
 
 namespace loopwright {
 

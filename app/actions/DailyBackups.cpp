@@ -71,6 +71,8 @@ QList<QDate> keptBackups(QList<QDate> all)
 
 Result<bool> backUpDaily(Records &records, QDate today, const Progress &progress)
 {
+    if (!records.database().isFile()) // its keeper backs it up (DEVELOPERS.md)
+        return false;
     const QString path = records.database().path();
     const QString folder = dailyBackupFolder(path), file = fileOf(path, today);
     if (isBackup(file))

@@ -2,7 +2,7 @@
 // What was typed in a part of a page and is not confirmed yet.
 
 #include "app/actions/Records.h"
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 
 #include <QJsonObject>
 #include <QMap>
@@ -17,7 +17,7 @@ struct Draft
 };
 /// All of them or none. Another program's lock is waited for no longer than `patienceMs`.
 Result<void> saveDrafts(Records &records, const std::vector<Draft> &drafts,
-                        int patienceMs = SqliteConnection::usualPatienceMs);
+                        int patienceMs = Connection::usualPatienceMs);
 
 /// Keeps in a file of this process beside the records what they do not take now; no draft, no file.
 /// DiskTrouble if that cannot be written either.

@@ -4,12 +4,12 @@
 #include "app/actions/IssuePaper.h"
 #include "app/actions/Issuing.h"
 #include "app/actions/LimitChanges.h"
+#include "db/Connection.h"
 #include "db/DecisionStore.h"
 #include "db/EventStore.h"
 #include "db/FactStore.h"
 #include "db/InstrumentStore.h"
 #include "db/OfficeStore.h"
-#include "db/SqliteConnection.h"
 
 namespace loopwright {
 

@@ -3,12 +3,12 @@
 #include "app/actions/Acting.h"
 #include "app/actions/ExportParts.h"
 #include "db/AssignmentStore.h"
+#include "db/Connection.h"
 #include "db/FactStore.h"
 #include "db/InstrumentStore.h"
 #include "db/LimitSetStore.h"
 #include "db/OfficeStore.h"
 #include "db/PersonStore.h"
-#include "db/SqliteConnection.h"
 #include "db/TableExport.h"
 
 namespace loopwright {

@@ -3,7 +3,7 @@
 #include "app/actions/ExportFolder.h"
 #include "app/actions/LimitChanges.h"
 #include "core/base/Csv.h"
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 
 #include <QHash>
 #include <QJsonArray>

@@ -5,9 +5,9 @@
 #include "core/acceptance/Fact.h"
 #include "core/base/Csv.h"
 #include "core/loop/LoopFact.h"
+#include "db/Connection.h"
 #include "db/FactStore.h"
 #include "db/OfficeStore.h"
-#include "db/SqliteConnection.h"
 
 #include <atomic>
 #include <thread>

@@ -78,6 +78,11 @@ private:
     qsizetype m_length = 0; ///< of what stands there
 };
 
+bool isThere(const QString &records)
+{
+    return isServerAddress(records) || QFileInfo::exists(records);
+}
+
 } // namespace
 
 CommandContext::CommandContext(CommonOptions common, QIODevice &messages, bool terminal)
@@ -97,7 +102,8 @@ QString CommandContext::databasePath() const
 
 Result<Records *> CommandContext::records()
 {
-    if (m_records || !m_readsOnly || !QFileInfo::exists(databasePath()))
+    // Whoever opens the records of a server reads alone until a change begins.
+    if (m_records || !m_readsOnly || !isThere(databasePath()) || isServerAddress(databasePath()))
         return recordsToChange();
     LOOPWRIGHT_TRY(recordsAsTheyAre(Database::Access::ReadOnly));
     LOOPWRIGHT_ASSIGN(const bool current, limitsAreCurrent(*m_records));
@@ -124,7 +130,7 @@ Result<Records *> CommandContext::recordsToChange()
 Result<Records *> CommandContext::recordsThatKeepRefusals()
 {
     const auto writable = recordsToChange();
-    return writable || !QFileInfo::exists(databasePath()) ? writable : records();
+    return writable || !isThere(databasePath()) ? writable : records();
 }
 
 Result<Records *> CommandContext::recordsAsTheyAre(Database::Access access)
@@ -140,7 +146,7 @@ Result<Records *> CommandContext::recordsAsTheyAre(Database::Access access)
         opened->database().setPatience(Database::longPatienceMs);
         opened->database().whenWaiting([this] { tellWaiting(); });
         if (opened->database().wasOpenToOthers() && !m_common.quiet)
-            m_messages.write(("loopwright-cli: " + oneLine(databasePath()) +
+            m_messages.write(("loopwright-cli: " + oneLine(shownPlace(databasePath())) +
                               ": others had rights to the records; now their owner alone has\n")
                                  .toUtf8());
         m_records = std::move(opened);
@@ -151,7 +157,7 @@ Result<Records *> CommandContext::recordsAsTheyAre(Database::Access access)
 Result<Records *> CommandContext::recordsWritableOrNot()
 {
     const auto writable = recordsAsTheyAre(Database::Access::ReadWrite);
-    if (writable || !QFileInfo::exists(databasePath()))
+    if (writable || !isThere(databasePath()))
         return writable;
     return recordsAsTheyAre(Database::Access::ReadOnly);
 }
@@ -167,7 +173,7 @@ Records::PinSource CommandContext::pinSource() const
 void CommandContext::tellWaiting()
 {
     if (!m_common.quiet)
-        m_messages.write(("loopwright-cli: " + oneLine(databasePath()) +
+        m_messages.write(("loopwright-cli: " + oneLine(shownPlace(databasePath())) +
                           ": another program is writing; waiting for it\n")
                              .toUtf8());
 }

@@ -35,6 +35,9 @@ ExitStatus exitStatusOf(ErrorCode code)
     case ErrorCode::OrderOut:
         return ExitStatus::No;
     case ErrorCode::DatabaseTrouble:
+    case ErrorCode::Busy:
+    case ErrorCode::ConnectionLost:
+    case ErrorCode::OutcomeUnknown:
         return ExitStatus::DatabaseTrouble;
     case ErrorCode::DiskTrouble:
         return ExitStatus::DiskTrouble;

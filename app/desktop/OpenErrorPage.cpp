@@ -26,9 +26,14 @@ constexpr Advice advices[] = {
      QT_TRANSLATE_NOOP("OpenErrorPage",
                        "The file was left exactly as it is; nothing was written to it."),
      QT_TRANSLATE_NOOP("OpenErrorPage",
-                       "If another program has the records open, close it and try again. If the "
-                       "file is damaged, restore a backup (loopwright-cli restore). If a newer "
-                       "version made it, start that version.")},
+                       "If the file is damaged, restore a backup (loopwright-cli restore). If a "
+                       "newer version made it, start that version.")},
+    {ErrorCode::Busy,
+     QT_TRANSLATE_NOOP("OpenErrorPage",
+                       "The file was left exactly as it is; nothing was written to it."),
+     QT_TRANSLATE_NOOP("OpenErrorPage",
+                       "Another program is writing in the records: wait until it is done, or close "
+                       "it, and try again.")},
     {ErrorCode::DiskTrouble,
      QT_TRANSLATE_NOOP("OpenErrorPage", "What was recorded before is still there."),
      QT_TRANSLATE_NOOP("OpenErrorPage",

@@ -17,6 +17,12 @@ QString errorName(ErrorCode code)
         return "order_out";
     case ErrorCode::DatabaseTrouble:
         return "database";
+    case ErrorCode::Busy:
+        return "busy";
+    case ErrorCode::ConnectionLost:
+        return "connection_lost";
+    case ErrorCode::OutcomeUnknown:
+        return "outcome_unknown";
     case ErrorCode::DiskTrouble:
         return "disk";
     }

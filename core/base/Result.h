@@ -16,7 +16,10 @@ enum class ErrorCode
     NotFound,        ///< names something that is not in the records (exit 3)
     Refused,         ///< understood, and the answer is no (exit 1)
     OrderOut,        ///< a van has the order: only if that is said (exit 1)
-    DatabaseTrouble, ///< cannot be opened, is locked, damaged, or of a newer version (exit 4)
+    DatabaseTrouble, ///< cannot be opened, is damaged, or of a newer version (exit 4)
+    Busy,            ///< another program holds the lock for longer than the patience (exit 4)
+    ConnectionLost,  ///< to the server that keeps the records; nothing was changed (exit 4)
+    OutcomeUnknown,  ///< it was lost at the last step, and nobody could look (exit 4)
     DiskTrouble,     ///< the disk refused a write (exit 5)
 };
 

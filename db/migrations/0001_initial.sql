@@ -105,7 +105,7 @@ CREATE VIEW calibration_in_force (instrument, serial, kind, calibrated_on, due) 
            CASE WHEN i.as_labelled THEN i.label_due ELSE c.calibration_due END
     FROM instrument AS i LEFT JOIN calibration AS c ON c.id =
         (SELECT n.id FROM calibration AS n WHERE n.instrument = i.id
-         ORDER BY n.calibrated_on DESC, n.id DESC LIMIT 1);
+         ORDER BY n.calibrated_on DESC NULLS LAST, n.id DESC LIMIT 1);
 
 -- Public halves of the keys that sign; the secret halves lie outside the records. The newest of a
 -- holder is in use, older ones stay known.

@@ -55,8 +55,8 @@ SELECT count(*) AS wrong FROM (
           UNION ALL
           SELECT status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard, away,
                  conflict,
-                 -1 FROM order_state)
-    GROUP BY 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11 HAVING sum(orders) <> 0)
+                 -1 FROM order_state) AS t
+    GROUP BY 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11 HAVING sum(orders) <> 0) AS w
 
 -- name: lines
 SELECT s.order_number, s.circuit_number, s.pair, s.customer, s.premises, s.kind, s.office, s.status,
@@ -94,11 +94,11 @@ WHERE s.status = 'open' AND s.due_date = :day GROUP BY s.installer
 SELECT coalesce(sum(s.orders), 0) AS orders
 -- name: tallied
 SELECT s.status, s.stage, s.outcome, s.criterion, s.office, s.installer, s.waiting_on, s.paper,
-       s.hazard AND s.stage <> 'done' AS hazard, s.away, s.conflict, s.orders, 0 AS past, 0 AS today, 0 AS soon,
+       CASE WHEN s.hazard = 1 AND s.stage <> 'done' THEN 1 ELSE 0 END AS hazard, s.away, s.conflict, s.orders, 0 AS past, 0 AS today, 0 AS soon,
        0 AS this_week, 0 AS missed
 -- name: grouped
 SELECT s.status, s.stage, s.outcome, s.criterion, s.office, s.installer, s.waiting_on, s.paper,
-       s.hazard AND s.stage <> 'done' AS hazard, s.away, s.conflict, count(*) AS orders,
+       CASE WHEN s.hazard = 1 AND s.stage <> 'done' THEN 1 ELSE 0 END AS hazard, s.away, s.conflict, count(*) AS orders,
        s.due_date < :today AS past, s.due_date = :today AS today,
        s.due_date >= :today AND s.due_date < :risk_ends AS soon,
        s.due_date >= :monday AND s.due_date < :next_monday AS this_week,
@@ -274,10 +274,10 @@ ORDER BY instr(:ranks, '|' || s.waiting_on || '|'), s.due_date, s.order_number L
 AND (instr(:ranks, '|' || s.waiting_on || '|'), s.due_date, s.order_number)
     > (:after_rank, :after_due, :after_number)
 -- part: by_hazard_rank
-ORDER BY instr(:ranks, '|' || (s.hazard = 1 AND s.stage <> 'done') || '|'), s.due_date,
+ORDER BY instr(:ranks, CASE WHEN s.hazard = 1 AND s.stage <> 'done' THEN '|1|' ELSE '|0|' END), s.due_date,
     s.order_number LIMIT :limit OFFSET :offset
 -- part: after_hazard_rank
-AND (instr(:ranks, '|' || (s.hazard = 1 AND s.stage <> 'done') || '|'), s.due_date, s.order_number)
+AND (instr(:ranks, CASE WHEN s.hazard = 1 AND s.stage <> 'done' THEN '|1|' ELSE '|0|' END), s.due_date, s.order_number)
     > (:after_rank, :after_due, :after_number)
 
 -- The sorts, each upwards and downwards, and what follows a row.

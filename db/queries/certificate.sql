@@ -24,10 +24,10 @@ LEFT JOIN conflict AS c ON c.service_order = o.id AND c.code = 'certificate_supe
     AND c.stands = 1
 LEFT JOIN settlement AS s ON s.conflict = c.conflict
 WHERE o.order_number = :order_number
-GROUP BY t.id
-ORDER BY max(coalesce(CASE WHEN s.side = 'office'
-                  THEN NOT EXISTS (SELECT 1 FROM station AS v WHERE instr(t.number, v.tag) > 0)
-                  ELSE instr(t.number, s.side) > 0 END, 0)),
+GROUP BY t.id, o.order_number, d.decision
+ORDER BY max(CASE WHEN s.side = 'office'
+                 AND NOT EXISTS (SELECT 1 FROM station AS v WHERE instr(t.number, v.tag) > 0) THEN 1
+             WHEN s.side <> 'office' AND instr(t.number, s.side) > 0 THEN 1 ELSE 0 END),
     -- Of one station as it gave them out, though its clock was set back; of two by their clocks.
     max(t.at_utc) OVER (PARTITION BY substr(t.number, 4, 6) ORDER BY t.id),
     substr(t.number, 4, 6), t.id
@@ -49,7 +49,7 @@ WHERE t.number = :number ORDER BY i.issue
 -- name: add_issue
 INSERT INTO certificate_issue (certificate, issue, file_sha256, paper, copy, at_utc, at_offset)
 VALUES ((SELECT id FROM certificate WHERE number = :number), :issue, :file_sha256, :paper,
-        :issue > 1, :at_utc, :at_offset)
+        CASE WHEN :issue > 1 THEN 1 ELSE 0 END, :at_utc, :at_offset)
 
 -- name: by_file
 SELECT t.number FROM certificate_issue AS i JOIN certificate AS t ON t.id = i.certificate

@@ -4,7 +4,7 @@
 INSERT INTO conflict (conflict, service_order, code, station, content, at_utc, at_offset, stands)
 VALUES (:conflict, (SELECT id FROM service_order WHERE order_number = :order_number), :code,
         :station, :content, :at_utc, :at_offset, 1)
-ON CONFLICT (conflict) DO UPDATE SET stands = 1 WHERE stands = 0
+ON CONFLICT (conflict) DO UPDATE SET stands = 1 WHERE conflict.stands = 0
 
 -- name: withdraw
 UPDATE conflict SET stands = 0 WHERE conflict = :conflict

@@ -64,7 +64,7 @@ WHERE f.instrument = :instrument AND f.instrument <> '' -- as the index says it
 -- first; what was voided is left out.
 -- name: makeups_of_office
 SELECT s.circuit_number, s.order_number, s.pair, s.kind, a.value AS held_pair,
-       coalesce(f.content ->> '$.pair', '') AS measured_pair, f.content
+       coalesce(f.content ->> 'pair', '') AS measured_pair, f.content
 FROM assignment AS a
 CROSS JOIN order_state AS s ON s.service_order = a.service_order
 CROSS JOIN fact AS f ON f.service_order = a.service_order

@@ -91,5 +91,5 @@ FROM hazard_order AS h LEFT JOIN service_order AS o ON o.id = h.service_order WH
 
 -- What an event of the log sealed: the rows by table and id, and in its detail by name.
 -- name: sealed_by
-SELECT subject, sequence, sealed, CASE WHEN json_valid(detail) THEN detail ELSE '{}' END AS detail
+SELECT subject, sequence, sealed, CASE WHEN json_valid(detail) = 1 THEN detail ELSE '{}' END AS detail
 FROM event WHERE log_position = :log_position

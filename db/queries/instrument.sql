@@ -17,11 +17,11 @@ ON CONFLICT (instrument) DO UPDATE SET serial = excluded.serial, kind = excluded
 
 -- name: calibrations
 SELECT calibrated_on, calibration_due FROM calibration WHERE instrument = :id
-ORDER BY calibrated_on, id
+ORDER BY calibrated_on NULLS FIRST, id
 
 -- name: all_calibrations
 SELECT instrument AS id, calibrated_on, calibration_due FROM calibration
-ORDER BY instrument, calibrated_on, id
+ORDER BY instrument, calibrated_on NULLS FIRST, id
 
 -- name: has_calibration
 SELECT 1 AS there FROM calibration WHERE digest = :digest

@@ -71,7 +71,7 @@ WHERE order_number = :order_number
 -- name: remove_terminals
 DELETE FROM order_terminal
 WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
-  AND (:kept >> number) & 1 = 0
+  AND (:kept >> CAST(number AS INTEGER)) & 1 = 0
 
 -- name: put_terminal
 INSERT INTO order_terminal (service_order, number, dn, dn_key, spid, tei)
@@ -111,5 +111,5 @@ WITH done AS (
     FROM service_order AS o WHERE o.completed_rank IS NOT NULL
 )
 SELECT order_number
-FROM (SELECT order_number, place, max(place) OVER (ORDER BY rank) AS last FROM done)
+FROM (SELECT order_number, place, max(place) OVER (ORDER BY rank) AS last FROM done) AS d
 WHERE place < last ORDER BY order_number

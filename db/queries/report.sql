@@ -3,7 +3,8 @@
 -- report asks for, and its day. One of the first two statements makes figures or a list of them.
 
 -- name: figures
-SELECT per, detail, count(*) AS orders, sum(hit) AS hits, sum(value = 0) AS none,
+SELECT per, detail, count(*) AS orders, count(CASE WHEN hit THEN 1 END) AS hits,
+       count(CASE WHEN value = 0 THEN 1 END) AS none,
        avg(value) AS mean, max(value) AS most
 -- name: orders
 SELECT per, detail, value, hit, day, order_number, circuit_number, customer, office, installer
@@ -17,7 +18,7 @@ FROM (SELECT CASE :per WHEN 'office' THEN s.office WHEN 'installer' THEN s.insta
              s.order_number, s.circuit_number, s.customer, s.office, s.installer
       FROM order_state AS s INDEXED BY order_state_accepted
       WHERE s.accepted_on <> '' AND s.order_type <> 'repair'
-        AND s.accepted_on >= :from AND s.accepted_on <= :to)
+        AND s.accepted_on >= :from AND s.accepted_on <= :to) AS line
 -- part: failing
 FROM (SELECT CASE :per WHEN 'office' THEN s.office WHEN 'installer' THEN s.installer
                   WHEN 'cable' THEN s.cable WHEN 'variant' THEN s.variant
@@ -26,7 +27,7 @@ FROM (SELECT CASE :per WHEN 'office' THEN s.office WHEN 'installer' THEN s.insta
              s.due_date AS day,
              s.order_number, s.circuit_number, s.customer, s.office, s.installer
       FROM order_state AS s INDEXED BY order_state_open
-      WHERE s.status = 'open' AND s.criterion <> '' AND s.due_date >= :from AND s.due_date <= :to)
+      WHERE s.status = 'open' AND s.criterion <> '' AND s.due_date >= :from AND s.due_date <= :to) AS line
 -- part: open_age
 FROM (SELECT CASE :per WHEN 'office' THEN s.office WHEN 'installer' THEN s.installer
                   WHEN 'cable' THEN s.cable WHEN 'variant' THEN s.variant
@@ -38,19 +39,19 @@ FROM (SELECT CASE :per WHEN 'office' THEN s.office WHEN 'installer' THEN s.insta
              s.taken_on AS day,
              s.order_number, s.circuit_number, s.customer, s.office, s.installer
       FROM order_state AS s INDEXED BY order_state_open
-      WHERE s.status = 'open' AND s.taken_on >= :from AND s.taken_on <= :to)
+      WHERE s.status = 'open' AND s.taken_on >= :from AND s.taken_on <= :to) AS line
 -- The detail is the exception itself.
 -- part: exceptions
 FROM (SELECT CASE :per WHEN 'office' THEN s.office WHEN 'installer' THEN s.installer
                   WHEN 'cable' THEN s.cable WHEN 'variant' THEN s.variant
                   ELSE substr(s.accepted_on, 1, 7) END AS per,
-             f.content AS detail, s.visits AS value, 1 AS hit, s.accepted_on AS day,
+             CAST(f.content AS TEXT) AS detail, s.visits AS value, true AS hit, s.accepted_on AS day,
              s.order_number, s.circuit_number, s.customer, s.office, s.installer
       FROM order_state AS s INDEXED BY order_state_outcome
       CROSS JOIN fact AS f ON f.service_order = s.service_order
       WHERE s.outcome = 'accepted_with_exception' AND s.accepted_on <> ''
         AND s.accepted_on >= :from AND s.accepted_on <= :to AND f.kind = 'exception'
-        AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid AND v.service_order = f.service_order))
+        AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid AND v.service_order = f.service_order)) AS line
 -- The last trouble of the circuit that was closed when this one was opened, as the chain of the
 -- circuit tells, makes it a repeat.
 -- part: troubles
@@ -65,12 +66,12 @@ FROM (SELECT CASE :per WHEN 'office' THEN s.office WHEN 'installer' THEN s.insta
                        WHERE t.order_number = s.order_number AND t.order_number <> ''
                          AND t.kind = 'order_taken' AND c.kind = 'order_completed'
                          AND p.order_type = 'repair'
-                       ORDER BY c.sequence DESC LIMIT 1), 0) AS hit,
+                       ORDER BY c.sequence DESC LIMIT 1), false) AS hit,
              s.taken_on AS day,
              s.order_number, s.circuit_number, s.customer, s.office, s.installer
       FROM service_order AS o INDEXED BY service_order_repair
       CROSS JOIN order_state AS s ON s.service_order = o.id
-      WHERE o.order_type = 'repair' AND s.taken_on >= :from AND s.taken_on <= :to)
+      WHERE o.order_type = 'repair' AND s.taken_on >= :from AND s.taken_on <= :to) AS line
 -- The open orders whose evidence names the instrument.
 -- part: calibration
 FROM (SELECT CASE :per WHEN 'month' THEN substr(c.due, 1, 7) ELSE '' END AS per,
@@ -80,7 +81,7 @@ FROM (SELECT CASE :per WHEN 'month' THEN substr(c.due, 1, 7) ELSE '' END AS per,
       CROSS JOIN (SELECT DISTINCT instrument, service_order FROM fact WHERE instrument <> '') AS f
           ON f.instrument = c.instrument
       CROSS JOIN order_state AS s ON s.service_order = f.service_order
-      WHERE s.status = 'open' AND c.due >= :from AND c.due <= :to)
+      WHERE s.status = 'open' AND c.due >= :from AND c.due <= :to) AS line
 
 -- part: by_key
 GROUP BY per, detail ORDER BY per, orders DESC, detail

@@ -42,8 +42,11 @@ INSERT INTO told_order (service_order, station, base, content, evidence, known, 
 VALUES ((SELECT id FROM service_order WHERE order_number = :order_number), :station, :base,
         :content, :evidence, :known, :events)
 ON CONFLICT (service_order, station) DO UPDATE
-SET base = excluded.base, content = excluded.content, evidence = max(evidence, excluded.evidence),
-    known = excluded.known, events = max(events, excluded.events)
+SET base = excluded.base, content = excluded.content, known = excluded.known,
+    evidence = CASE WHEN told_order.evidence > excluded.evidence THEN told_order.evidence
+                    ELSE excluded.evidence END,
+    events = CASE WHEN told_order.events > excluded.events THEN told_order.events
+                  ELSE excluded.events END
 
 -- name: told
 SELECT t.station, t.base, t.content, t.evidence, t.known, t.events

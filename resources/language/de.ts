@@ -634,6 +634,10 @@
         <translation>%1 vom nächsten Start an.</translation>
     </message>
     <message>
+        <source>%1 ft</source>
+        <translation>%1 ft</translation>
+    </message>
+    <message>
         <source>%1 further runs were made</source>
         <translation>%1 weitere Messläufe wurden gemacht</translation>
     </message>
@@ -772,6 +776,10 @@
     <message>
         <source>%1 is not taken:</source>
         <translation>%1 wird nicht übernommen:</translation>
+    </message>
+    <message>
+        <source>%1 is not there to be replaced</source>
+        <translation>%1 ist nicht vorhanden und kann nicht ersetzt werden</translation>
     </message>
     <message>
         <source>%1 is of %2</source>
@@ -1326,6 +1334,10 @@
         <translation>%1, geändert</translation>
     </message>
     <message>
+        <source>%1, column %2</source>
+        <translation>%1, Spalte %2</translation>
+    </message>
+    <message>
         <source>%1, continued</source>
         <translation>%1, Fortsetzung</translation>
     </message>
@@ -1360,6 +1372,10 @@
     <message>
         <source>%1, ring to ground</source>
         <translation>%1, b gegen Erde</translation>
+    </message>
+    <message>
+        <source>%1, row %2</source>
+        <translation>%1, Zeile %2</translation>
     </message>
     <message>
         <source>%1, shown by calls</source>
@@ -2672,6 +2688,10 @@
     <message>
         <source>Another order %1 was made here.</source>
         <translation>Hier wurde ein anderer Auftrag %1 angelegt.</translation>
+    </message>
+    <message>
+        <source>Another program is writing in the records: wait until it is done, or close it, and try again.</source>
+        <translation>Ein anderes Programm schreibt gerade in den Datenbestand: warten, bis es fertig ist, oder es schließen, und erneut versuchen.</translation>
     </message>
     <message>
         <source>Answer the open question first.</source>
@@ -4926,8 +4946,8 @@
         <translation>Kennungen des Auftrags</translation>
     </message>
     <message>
-        <source>If another program has the records open, close it and try again. If the file is damaged, restore a backup (loopwright-cli restore). If a newer version made it, start that version.</source>
-        <translation>Hat ein anderes Programm den Datenbestand geöffnet, dieses schließen und erneut versuchen. Ist die Datei beschädigt, eine Sicherung wiederherstellen (loopwright-cli restore). Stammt sie von einer neueren Version, diese Version starten.</translation>
+        <source>If the file is damaged, restore a backup (loopwright-cli restore). If a newer version made it, start that version.</source>
+        <translation>Ist die Datei beschädigt, eine Sicherung wiederherstellen (loopwright-cli restore). Stammt sie von einer neueren Version, diese Version starten.</translation>
     </message>
     <message>
         <source>If the line fails, call %1, and name %2.</source>
@@ -11764,6 +11784,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>eine Genehmigung</translation>
     </message>
     <message>
+        <source>a server keeps these records: pg_dump backs them up there, and pg_restore brings them back</source>
+        <translation>Diesen Datenbestand hält ein Server: dort sichert ihn pg_dump, und pg_restore stellt ihn wieder her</translation>
+    </message>
+    <message>
+        <source>a server keeps these records: pg_restore brings back there what pg_dump backed up</source>
+        <translation>Diesen Datenbestand hält ein Server: dort stellt pg_restore wieder her, was pg_dump gesichert hat</translation>
+    </message>
+    <message>
         <source>a setting was corrected</source>
         <translation>eine Einstellung wurde berichtigt</translation>
     </message>
@@ -13096,6 +13124,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>enthält keinen öffentlichen Schlüssel</translation>
     </message>
     <message>
+        <source>holds no records yet; the owner of the database opens it first</source>
+        <translation>enthält noch keinen Datenbestand; zuerst öffnet sie der Eigentümer der Datenbank</translation>
+    </message>
+    <message>
         <source>holds no second</source>
         <translation>enthält keine Sekunde</translation>
     </message>
@@ -13296,6 +13328,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>liegt vor der Ankunft</translation>
     </message>
     <message>
+        <source>is cut</source>
+        <translation>ist abgeschnitten</translation>
+    </message>
+    <message>
         <source>is damaged and was left as it is; restore a backup (%1)</source>
         <translation>ist beschädigt und blieb, wie es ist; bitte eine Sicherung wiederherstellen (%1)</translation>
     </message>
@@ -13370,6 +13406,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>is no SHA-256</source>
         <translation>ist kein SHA-256</translation>
+    </message>
+    <message>
+        <source>is no address of a server; it reads postgresql://host:port/database, with signs like @ and / in a name or password as %40 and %2F</source>
+        <translation>ist keine Adresse eines Servers; sie lautet postgresql://rechner:port/datenbank, mit Zeichen wie @ und / in Namen oder Passwort als %40 und %2F</translation>
     </message>
     <message>
         <source>is no change of an office's lines</source>
@@ -13506,6 +13546,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>is of an older form; open it once for writing to bring it up to date</source>
         <translation>hat eine ältere Form; einmal zum Schreiben öffnen, um es auf den neuen Stand zu bringen</translation>
+    </message>
+    <message>
+        <source>is of an older form; the owner of the database brings it up to date</source>
+        <translation>hat eine ältere Form; der Eigentümer der Datenbank bringt sie auf den neuen Stand</translation>
     </message>
     <message>
         <source>is of another order</source>
@@ -14648,6 +14692,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>offen: %1</translation>
     </message>
     <message>
+        <source>or %1 is required and missing</source>
+        <translation>oder %1 ist erforderlich und fehlt</translation>
+    </message>
+    <message>
         <source>or not_required</source>
         <translation>oder not_required</translation>
     </message>
@@ -15240,6 +15288,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Standardausgabe</translation>
     </message>
     <message>
+        <source>stands beside %1; only one of the two may</source>
+        <translation>steht neben %1; nur eines von beiden darf dastehen</translation>
+    </message>
+    <message>
+        <source>stands beside temperature_c; only one of the two may</source>
+        <translation>steht neben temperature_c; nur eines von beiden darf dastehen</translation>
+    </message>
+    <message>
+        <source>stands in more than one row</source>
+        <translation>steht in mehr als einer Zeile</translation>
+    </message>
+    <message>
         <source>stands there twice</source>
         <translation>kommt zweimal vor</translation>
     </message>
@@ -15468,6 +15528,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die Bestätigung zu %1</translation>
     </message>
     <message>
+        <source>the connection to the server was lost at the last step, and it cannot be asked whether the change was kept: look whether it is there before it is entered again</source>
+        <translation>Die Verbindung zum Server ging im letzten Schritt verloren, und er kann nicht gefragt werden, ob die Änderung erhalten ist: vor einer erneuten Eingabe nachsehen, ob sie vorhanden ist</translation>
+    </message>
+    <message>
+        <source>the connection to the server was lost; nothing was changed</source>
+        <translation>Die Verbindung zum Server ging verloren; nichts wurde geändert</translation>
+    </message>
+    <message>
         <source>the customer</source>
         <translation>Kunde</translation>
     </message>
@@ -15538,6 +15606,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>the database may not be opened</source>
         <translation>die Datenbank darf nicht geöffnet werden</translation>
+    </message>
+    <message>
+        <source>the database must be made with the encoding UTF8 and the locale C (createdb --template template0 --encoding UTF8 --locale C)</source>
+        <translation>Die Datenbank muss mit der Kodierung UTF8 und der Locale C angelegt sein (createdb --template template0 --encoding UTF8 --locale C)</translation>
     </message>
     <message>
         <source>the day that was promised first, if it is another now</source>
@@ -15716,6 +15788,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Punkt-zu-Punkt-Verbindung</translation>
     </message>
     <message>
+        <source>the login may not do that in these records</source>
+        <translation>Die Anmeldung hat dazu in diesem Datenbestand kein Recht</translation>
+    </message>
+    <message>
         <source>the measurements name no pair</source>
         <translation>die Messungen nennen keine Doppelader</translation>
     </message>
@@ -15838,6 +15914,26 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>the search index does not say what the rows say</source>
         <translation>der Suchindex sagt nicht, was die Zeilen sagen</translation>
+    </message>
+    <message>
+        <source>the server cannot be reached</source>
+        <translation>Der Server ist nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>the server does not take this login or its password</source>
+        <translation>Der Server nimmt diese Anmeldung oder ihr Passwort nicht an</translation>
+    </message>
+    <message>
+        <source>the server has no such database</source>
+        <translation>Der Server hat keine solche Datenbank</translation>
+    </message>
+    <message>
+        <source>the server must be PostgreSQL 15 or newer</source>
+        <translation>Der Server muss PostgreSQL 15 oder neuer sein</translation>
+    </message>
+    <message>
+        <source>the server takes no more connections now</source>
+        <translation>Der Server nimmt zurzeit keine weiteren Verbindungen an</translation>
     </message>
     <message>
         <source>the services were changed</source>

@@ -32,6 +32,7 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("messages", "%1 is refuted"),
     QT_TRANSLATE_NOOP("messages", "%1 is not proved yet: %2 more without an error"),
     QT_TRANSLATE_NOOP("messages", "%1 stands there twice"),
+    QT_TRANSLATE_NOOP("messages", "%1 is not there to be replaced"),
     QT_TRANSLATE_NOOP("messages", "%1: text without a label: %2"),
     QT_TRANSLATE_NOOP("messages", "there is no statement %1"),
     QT_TRANSLATE_NOOP("messages", "%1 changes rows and needs a transaction"),

@@ -196,7 +196,7 @@ void backups(const QString &path)
     const QString bare = path + ".bare", whole = path + ".backup";
     const double plain = best([&] {
         QFile::remove(bare);
-        good(copyDatabase(database->connection(), bare, applicationId));
+        good(copyDatabase(database->file(), bare, applicationId));
     });
     const double verified = best([&] { good(backUp(*database, whole)); });
     QFile::remove(bare);

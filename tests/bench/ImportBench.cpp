@@ -112,7 +112,7 @@ Times measure(const QString &path, const QString &folder, const QByteArray &csv,
     const auto imported = copyOf(path, folder + "/imported.sqlite");
     imported->actAs("P020"); // a supervisor among those that are invented
     imported->setNow(Moment::parse(u"2026-12-01T07:30:00-06:00"));
-    SqliteConnection &there = imported->database().connection();
+    SqliteConnection &there = imported->database().file();
     std::vector<qint64> last;
     for (const char *table : tables)
         last.push_back(good(there.number(QByteArray("SELECT max(rowid) FROM ") + table)));
@@ -122,7 +122,7 @@ Times measure(const QString &path, const QString &folder, const QByteArray &csv,
             stop({ErrorCode::Refused, QString::fromUtf8(report.rejects), {}});
     });
     const auto byHand = copyOf(path, folder + "/by-hand.sqlite");
-    SqliteConnection &here = byHand->database().connection();
+    SqliteConnection &here = byHand->database().file();
     std::vector<std::vector<Row>> rows;
     for (std::size_t i = 0; i < std::size(tables); ++i)
         rows.push_back(newRows(there, tables[i], last[i]));

@@ -55,7 +55,7 @@ public:
                                " JOIN service_order AS o ON o.id = s.service_order"
                                " LEFT JOIN installer AS i ON i.installer = s.installer" +
                                where + " ORDER BY " + order + " LIMIT " + QByteArray::number(limit);
-        if (sqlite3_prepare_v2(records.database().connection().handle(), sql.constData(), -1,
+        if (sqlite3_prepare_v2(records.database().file().handle(), sql.constData(), -1,
                                &m_statement, nullptr) != SQLITE_OK)
             stop({ErrorCode::Usage, QString::fromUtf8(sql), {}});
     }

@@ -1,9 +1,9 @@
 #include "db/Backup.h"
 
+#include "db/Connection.h"
 #include "db/EventStore.h"
 #include "db/HistoryCheck.h"
 #include "db/MetaStore.h"
-#include "db/SqliteConnection.h"
 #include "tests/support/SmallDisk.h"
 #include "tests/support/StoredJobs.h"
 #include "tests/support/Tamper.h"

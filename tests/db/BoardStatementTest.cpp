@@ -19,7 +19,7 @@ class BoardStatementTest : public QObject
     /// nothing.
     void forgeTally(qint64 share)
     {
-        SqliteConnection &connection = m_database.connection();
+        SqliteConnection &connection = m_database.file();
         QVERIFY_RESULT(connection.run("DELETE FROM board_tally", "test"));
         for (const auto &[row, orders] :
              {std::pair(
@@ -79,8 +79,8 @@ class BoardStatementTest : public QObject
         if (!plan)
             return "cannot be prepared: " + plan.error().text() + QString::fromStdString(sql);
         QStringList steps;
-        while (sqlite3_step((*plan)->handle) == SQLITE_ROW)
-            steps << reinterpret_cast<const char *>(sqlite3_column_text((*plan)->handle, 3));
+        while ((*plan)->step().value_or(false))
+            steps << QString::fromUtf8((*plan)->text(3));
         return steps.join("; ");
     }
     struct Asked

@@ -1,6 +1,6 @@
 #include "db/BulkLoad.h"
 
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "tests/support/StoredJobs.h"
 
 #include <QFileInfo>
@@ -64,7 +64,7 @@ private slots:
         {
             const BulkLoad load(database);
             QVERIFY(!load.result());
-            QCOMPARE(load.result().error().code, ErrorCode::DatabaseTrouble);
+            QCOMPARE(load.result().error().code, ErrorCode::Busy);
         }
         QCOMPARE(journalOf(database), "wal");
         QVERIFY_RESULT(jobs::addOffice(database)); // as ever

@@ -71,12 +71,13 @@ class DatabaseTest : public QObject
         QVERIFY_RESULT(Database::open(m_path));
         QVERIFY(!QFile::exists(m_path + "-wal")); // closed properly
     }
-    void verifyRefused(const QString &message, Access access = Access::ReadWrite)
+    void verifyRefused(const QString &message, Access access = Access::ReadWrite,
+                       ErrorCode code = ErrorCode::DatabaseTrouble)
     {
         const QByteArray before = read();
         const auto opened = Database::open(m_path, access);
         QVERIFY(!opened);
-        QCOMPARE(errorName(opened.error().code), errorName(ErrorCode::DatabaseTrouble));
+        QCOMPARE(errorName(opened.error().code), errorName(code));
         QCOMPARE(opened.error().place, m_path);
         QVERIFY2(opened.error().message.contains(message), qPrintable(opened.error().message));
         QCOMPARE(read(), before);
@@ -96,7 +97,7 @@ private slots:
             QVERIFY_RESULT(opened);
             QCOMPARE(opened->outcome(), Migrator::Outcome::Created);
             QCOMPARE(QDir(QFileInfo(m_path).path()).entryList({"*.unfinished*"}), QStringList());
-            SqliteConnection &connection = opened->connection();
+            SqliteConnection &connection = opened->file();
             QCOMPARE(*connection.text("PRAGMA journal_mode"), "wal");
             QCOMPARE(*connection.number("PRAGMA synchronous"), 2);
             QCOMPARE(*connection.number("PRAGMA foreign_keys"), 1);
@@ -214,8 +215,8 @@ private slots:
         other.start(QCoreApplication::applicationFilePath(), {"hold-lock", m_path});
         QVERIFY(other.waitForReadyRead());
         QCOMPARE(other.readAll().trimmed(), QByteArray("locked"));
-        verifyRefused("locked by another program");
-        verifyRefused("locked by another program", Access::ReadOnly);
+        for (const Access access : {Access::ReadWrite, Access::ReadOnly})
+            verifyRefused("locked by another program", access, ErrorCode::Busy);
         other.write("\n");
         QVERIFY(other.waitForFinished());
         QVERIFY_RESULT(Database::open(m_path));
@@ -335,7 +336,7 @@ private slots:
     {
         auto database = Database::open(m_path);
         QVERIFY(database);
-        SqliteConnection &connection = database->connection();
+        SqliteConnection &connection = database->file();
         std::thread other([&] {
             QThread::msleep(100);
             database->interrupt();

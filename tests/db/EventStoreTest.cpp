@@ -1,6 +1,6 @@
 #include "db/EventStore.h"
 
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "tests/support/Records.h"
 
 using namespace loopwright;

@@ -2,9 +2,9 @@
 
 #include "db/HistoryCheck.h"
 
+#include "db/Connection.h"
 #include "db/EventStore.h"
 #include "db/SqlCatalog.h"
-#include "db/SqliteConnection.h"
 #include "tests/support/StoredJobs.h"
 #include "tests/support/Tamper.h"
 

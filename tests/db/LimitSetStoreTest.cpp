@@ -1,6 +1,6 @@
 #include "db/LimitSetStore.h"
 
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "tests/support/StoredJobs.h"
 
 using namespace loopwright;
@@ -72,10 +72,10 @@ private slots:
         QCOMPARE(inForce(QDate(2026, 5, 31)), "a");
         QCOMPARE(inForce(QDate(2025, 5, 31)), "none");
         // A content that cannot be read stays an error each time it is asked for.
-        QVERIFY_RESULT(m_database.connection().run(
-            "INSERT INTO limit_set (version, valid_from, content, digest) "
-            "VALUES ('c', '2026-06-02', '{}', printf('%064d', 1))",
-            "test"));
+        QVERIFY_RESULT(
+            editPast(m_database, "INSERT INTO limit_set (version, valid_from, content, digest) "
+                                 "VALUES ('c', '2026-06-02', '{}', '" +
+                                     QByteArray(64, '0') + "')"));
         for (int i = 0; i < 2; ++i)
             QVERIFY(!LimitSetStore(m_database).inForceOn(june, last));
         QCOMPARE(inForce(QDate(2026, 6, 1)), "b");

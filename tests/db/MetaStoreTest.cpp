@@ -1,6 +1,6 @@
 #include "db/MetaStore.h"
 
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "tests/support/Records.h"
 
 #include <QRegularExpression>
@@ -51,7 +51,7 @@ private slots:
     void aMissingValueIsTrouble()
     {
         const Database database = recordsInMemory();
-        QVERIFY_RESULT(database.connection().run("DELETE FROM meta", "test"));
+        QVERIFY_RESULT(editPast(database, "DELETE FROM meta"));
         const auto id = MetaStore(database).databaseId();
         QVERIFY(!id);
         QCOMPARE(id.error().code, ErrorCode::DatabaseTrouble);

@@ -1,9 +1,9 @@
 #include "db/Migrator.h"
 
 #include "core/base/Json.h"
+#include "db/Connection.h"
 #include "db/Database.h"
 #include "db/SqlCatalog.h"
-#include "db/SqliteConnection.h"
 #include "tests/support/Records.h"
 
 #include <QDir>

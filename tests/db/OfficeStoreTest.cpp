@@ -1,8 +1,8 @@
 #include "db/OfficeStore.h"
 
+#include "db/Connection.h"
 #include "db/InstrumentStore.h"
 #include "db/PersonStore.h"
-#include "db/SqliteConnection.h"
 #include "tests/support/StoredJobs.h"
 
 using namespace loopwright;
@@ -39,7 +39,7 @@ private slots:
     {
         QVERIFY_RESULT(jobs::addOffice(m_database));
         QCOMPARE(*m_database.connection().number(
-                     "SELECT count(*) FROM event WHERE detail LIKE '%0199%'"),
+                     "SELECT count(*) FROM event WHERE CAST(detail AS TEXT) LIKE '%0199%'"),
                  0);
     }
     void keepsPeople()

@@ -1,6 +1,6 @@
 #include "db/OrderStore.h"
 
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "tests/support/StoredJobs.h"
 
 using namespace loopwright;

@@ -1,7 +1,7 @@
 #include "db/PageCheck.h"
 
+#include "db/Connection.h"
 #include "db/HistoryCheck.h"
-#include "db/SqliteConnection.h"
 
 #include <QElapsedTimer>
 #include <QFile>

@@ -1,8 +1,8 @@
 #include "db/PrivateFiles.h"
 
 #include "db/Backup.h"
+#include "db/Connection.h"
 #include "db/Database.h"
-#include "db/SqliteConnection.h"
 #include "tests/support/Records.h"
 
 #include <QTemporaryDir>

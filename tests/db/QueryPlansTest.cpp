@@ -34,7 +34,7 @@ class QueryPlansTest : public QObject
     /// The steps of a plan that read a whole table, e.g. "SCAN o".
     QStringList scansOf(const std::string &sql)
     {
-        Prepared plan(m_database.connection(), "EXPLAIN QUERY PLAN " + sql);
+        Prepared plan(m_database.file(), "EXPLAIN QUERY PLAN " + sql);
         QStringList scans;
         while (sqlite3_step(plan.handle) == SQLITE_ROW) {
             const QString step = QString::fromUtf8(
@@ -115,7 +115,7 @@ private slots:
         QFETCH(QString, label);
         const std::string *sql = SqlCatalog::embedded().statement(label.toStdString());
         QVERIFY(sql != nullptr);
-        Prepared program(m_database.connection(), "EXPLAIN " + *sql);
+        Prepared program(m_database.file(), "EXPLAIN " + *sql);
         int steps = 0;
         for (; sqlite3_step(program.handle) == SQLITE_ROW; ++steps)
             QVERIFY(QByteArray(reinterpret_cast<const char *>(
@@ -139,7 +139,7 @@ private slots:
             QVERIFY_RESULT(jobs::addOrder(m_database, order));
             QCOMPARE(jobs::claim(m_database, order), std::vector<Conflict>());
         }
-        SqliteConnection &connection = m_database.connection();
+        SqliteConnection &connection = m_database.file();
         QCOMPARE(*connection.number("SELECT count(*) FROM assignment"), 100);
         Prepared plan(connection, *SqlCatalog::embedded().statement("assignment.plan"));
         plan.bind(":kind", "pair");

@@ -22,9 +22,9 @@ class ReportStoreTest : public QObject
         const std::string sql =
             "EXPLAIN QUERY PLAN " + SqlCatalog::embedded().compose(label, parts);
         sqlite3_stmt *handle = nullptr;
-        if (sqlite3_prepare_v2(m_database.connection().handle(), sql.c_str(), -1, &handle,
-                               nullptr) != SQLITE_OK)
-            qFatal("%s", sqlite3_errmsg(m_database.connection().handle()));
+        if (sqlite3_prepare_v2(m_database.file().handle(), sql.c_str(), -1, &handle, nullptr) !=
+            SQLITE_OK)
+            qFatal("%s", sqlite3_errmsg(m_database.file().handle()));
         QStringList steps;
         while (sqlite3_step(handle) == SQLITE_ROW) {
             const QString step =
@@ -59,6 +59,8 @@ private slots:
     }
     void plans()
     {
+        if (!m_database.isFile())
+            QSKIP("plans are made by each engine in its own way");
         QFETCH(QString, lines);
         QFETCH(QString, figures);
         QFETCH(QString, orders);
@@ -76,6 +78,8 @@ private slots:
     /// The register of instruments is small; of the facts an index alone is read.
     void instrumentsReadTheRegisterAndAnIndex()
     {
+        if (!m_database.isFile())
+            QSKIP("plans are made by each engine in its own way");
         const QStringList walks{"SCAN i USING INDEX sqlite_autoindex_instrument_1", "SCAN i",
                                 "SCAN fact USING COVERING INDEX fact_instrument", "SCAN n",
                                 "SCAN f"};

@@ -19,7 +19,7 @@ private slots:
         for (const char *typed : {"hrbr0110", "HRBR/01-10", "br01-10", "rbr/0110"}) {
             bool found = false;
             for (const QString &word :
-                 searchTerms(typed).match.remove('(').remove(')').split(" OR "))
+                 searchTerms(typed).match().remove('(').remove(')').split(" OR "))
                 found = found || text.contains(word.mid(1, word.size() - 2));
             QVERIFY2(found, typed);
         }
@@ -112,7 +112,7 @@ private slots:
         QFETCH(QString, match);
         QFETCH(QString, shortWords);
         const SearchTerms terms = searchTerms(typed);
-        QCOMPARE(terms.match, match);
+        QCOMPARE(terms.match(), match);
         QCOMPARE(terms.shortWords, shortWords);
         QCOMPARE(terms.isEmpty(), typed.trimmed().isEmpty());
     }

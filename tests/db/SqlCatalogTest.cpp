@@ -2,33 +2,13 @@
 
 #include "db/SqliteConnection.h"
 #include "tests/support/Records.h"
+#include "tests/support/StatementParts.h"
 
 #include <QDir>
 
 #include <sqlite3.h>
 
 using namespace loopwright;
-
-namespace {
-
-/// Statements of the board are put together (db/BoardStatement.cpp, whose test prepares every way
-/// to do so): of these, the parts that say from where they read.
-std::vector<std::string_view> partsOf(const std::string &label)
-{
-    for (const char *tallied :
-         {"sum", "tallied", "stages", "outcomes", "criteria", "installers", "waited_on"})
-        if (label == std::string("board.") + tallied)
-            return {"board.from_tally"};
-    if (label == "board.number")
-        return {"board.from_due"};
-    if (label == "board.lines" || label == "board.count" || label == "board.grouped")
-        return {"board.from_due", "board.with_order"};
-    if (label == "report.figures" || label == "report.orders")
-        return {"report.first_visit"};
-    return {};
-}
-
-} // namespace
 
 class SqlCatalogTest : public QObject
 {
@@ -83,9 +63,10 @@ private slots:
         sqlite3_stmt *handle = nullptr;
         const char *rest = nullptr;
         const int code =
-            sqlite3_prepare_v2(database.connection().handle(), sql.c_str(), -1, &handle, &rest);
-        const PreparedStatement statement(handle, label);
-        QVERIFY2(code == SQLITE_OK, sqlite3_errmsg(database.connection().handle()));
+            sqlite3_prepare_v2(database.file().handle(), sql.c_str(), -1, &handle, &rest);
+        const std::unique_ptr<sqlite3_stmt, decltype(&sqlite3_finalize)> statement(
+            handle, &sqlite3_finalize);
+        QVERIFY2(code == SQLITE_OK, sqlite3_errmsg(database.file().handle()));
         QVERIFY2(QByteArray(rest).trimmed().isEmpty(), "holds more than one statement");
         for (int i = 1; i <= sqlite3_bind_parameter_count(handle); ++i) {
             const char *name = sqlite3_bind_parameter_name(handle, i);

@@ -1,6 +1,6 @@
 #include "db/Transaction.h"
 
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "db/Statement.h"
 #include "tests/support/Records.h"
 #include "tests/support/SmallDisk.h"
@@ -84,9 +84,10 @@ private slots:
         QVERIFY_RESULT(transaction);
         QVERIFY_RESULT(transaction->commit({sampleEvent(), sampleEvent(circuitSubject("C-1")),
                                             sampleEvent(circuitSubject("C-1"))}));
-        QCOMPARE(*database.connection().text("SELECT group_concat(subject || sequence, ' ') FROM "
-                                             "(SELECT * FROM event ORDER BY log_position)"),
-                 "circuit:C-11 circuit:C-12 circuit:C-13 register1 circuit:C-14 circuit:C-15");
+        QCOMPARE(*database.connection().texts(
+                     "SELECT subject || sequence FROM event ORDER BY log_position"),
+                 (QStringList{"circuit:C-11", "circuit:C-12", "circuit:C-13", "register1",
+                              "circuit:C-14", "circuit:C-15"}));
         QCOMPARE(*database.connection().number(
                      "SELECT count(*) FROM event AS e JOIN event AS b ON b.subject = e.subject "
                      "AND b.sequence = e.sequence - 1 AND b.digest = e.previous"),
@@ -159,10 +160,11 @@ private slots:
         QVERIFY_RESULT(transaction->record(sampleEvent()));
         QVERIFY_RESULT(transaction->commit(std::vector<Event>()));
         QVERIFY(!transaction->record(sampleEvent()));
-        QCOMPARE(*database.connection().text(
-                     "SELECT group_concat(sequence || (detail ->> '$.seals[0].id'), ' ') FROM "
-                     "event"),
-                 "1SPFD 2MILL");
+        const auto details =
+            database.connection().texts("SELECT detail FROM event ORDER BY log_position");
+        QCOMPARE(details->size(), 2);
+        QVERIFY(details->front().contains("SPFD"));
+        QVERIFY(details->back().contains("MILL"));
     }
     void rowsWithoutAnEventAreRefused()
     {
@@ -205,7 +207,7 @@ private slots:
         const auto refused = Transaction::begin(*two);
         QVERIFY(!refused);
         QVERIFY(timer.elapsed() >= 2000);
-        QCOMPARE(errorName(refused.error().code), errorName(ErrorCode::DatabaseTrouble));
+        QCOMPARE(errorName(refused.error().code), errorName(ErrorCode::Busy));
         QVERIFY(refused.error().message.contains("locked by another program"));
     }
     void nothingThatWasAcknowledgedIsLost()

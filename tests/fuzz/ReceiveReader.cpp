@@ -4,7 +4,7 @@
 
 #include "app/actions/Audit.h"
 #include "app/trust/BundleFile.h"
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "tests/fuzz/RecordReaders.h"
 #include "tests/fuzz/Seeds.h"
 #include "tests/support/Vans.h"

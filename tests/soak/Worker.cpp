@@ -1,6 +1,6 @@
 #include "tests/soak/Worker.h"
 
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "tests/soak/SetBackClock.h"
 #include "tests/soak/VanTasks.h"
 

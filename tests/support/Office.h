@@ -5,6 +5,7 @@
 #include "app/actions/LimitChanges.h"
 #include "app/actions/Records.h"
 #include "tests/support/Jobs.h"
+#include "tests/support/Place.h"
 
 namespace loopwright::jobs {
 
@@ -39,7 +40,7 @@ inline QByteArray recordBytes(const OrderFields &fields, const QList<QJsonObject
 
 inline std::unique_ptr<Records> office(const QString &path = ":memory:")
 {
-    auto records = Records::open(path);
+    auto records = Records::open(path == u":memory:" ? newPlace() : path);
     if (!records)
         qFatal("%s", qPrintable(records.error().text()));
     (*records)->actAs("Dana");

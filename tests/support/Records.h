@@ -2,6 +2,7 @@
 // What tests of the stores begin with: records in memory and an event.
 
 #include "db/Transaction.h"
+#include "tests/support/Place.h"
 
 #include <QTest>
 
@@ -27,7 +28,7 @@ inline Event sampleEvent(const QString &subject = registerSubject(),
 
 inline Database recordsInMemory()
 {
-    auto opened = Database::open(":memory:");
+    auto opened = Database::open(newPlace());
     if (!opened)
         qFatal("%s", qPrintable(opened.error().text()));
     return std::move(*opened);

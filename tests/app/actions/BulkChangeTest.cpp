@@ -15,9 +15,9 @@
 #include "app/actions/VerifyCertificate.h"
 #include "db/AssignmentStore.h"
 #include "db/BoardStore.h"
+#include "db/Connection.h"
 #include "db/EventStore.h"
 #include "db/OrderStore.h"
-#include "db/SqliteConnection.h"
 #include "tests/support/Records.h"
 #include "tests/support/SmallRecords.h"
 

@@ -10,7 +10,7 @@
 #include "app/actions/Orders.h"
 #include "app/actions/Register.h"
 #include "app/actions/VerifyCertificate.h"
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "tests/support/Office.h"
 
 #include <QGuiApplication>
@@ -450,10 +450,13 @@ private slots:
         auto records = acceptedJob();
         const auto decided = decideOrder(*records, "A-1001");
         QVERIFY(decided);
-        QVERIFY(records->database().connection().run(
-            "DROP TRIGGER decision_no_update; UPDATE decision SET result ="
-            " replace(result, 'Layer 1 at U is in sync.', 'In sync.')",
-            "test"));
+        const bool isFile = records->database().isFile();
+        QVERIFY(
+            editPast(records->database(),
+                     QByteArray("DROP TRIGGER decision_no_update") +
+                         (isFile ? "" : " ON decision") + "; UPDATE decision SET result = " +
+                         "replace(CAST(result AS TEXT), 'Layer 1 at U is in sync.', 'In sync.')" +
+                         (isFile ? "" : "::json")));
         QCOMPARE(decideAgain(*records, decided->id).error().code, ErrorCode::Refused);
     }
     // What is taken in is quoted by facts and decisions, which must be read back.

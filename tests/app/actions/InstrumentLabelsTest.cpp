@@ -6,7 +6,7 @@
 #include "app/actions/Acceptance.h"
 #include "app/actions/Evidence.h"
 #include "app/actions/Register.h"
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "tests/support/Office.h"
 #include "tests/support/Records.h"
 

@@ -5,7 +5,7 @@
 #include "app/actions/History.h"
 #include "app/actions/Orders.h"
 #include "app/actions/VerifyCertificate.h"
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "tests/support/Office.h"
 #include "tests/support/Papers.h"
 
@@ -151,8 +151,8 @@ private slots:
     void whatIsDueChangesNoPaper()
     {
         auto records = accepted();
-        SqliteConnection &connection = records->database().connection();
-        const auto due = [&connection] {
+        const Database &database = records->database();
+        const auto due = [&connection = database.connection()] {
             return connection.number("SELECT count(*) FROM paper_due").value_or(-1);
         };
         QByteArray lost;
@@ -164,13 +164,12 @@ private slots:
              }}));
         QVERIFY(!lost.isEmpty());
         QCOMPARE(due(), 1);
-        QVERIFY(connection.run("DELETE FROM paper_due", "edit"));
+        QVERIFY(editPast(database, "DELETE FROM paper_due"));
         const Issued copy = issue(*records);
         QVERIFY2(copy.issued && copy.issued->copy, qPrintable(copy.trouble));
         QVERIFY(copy.pdf != lost);
         QCOMPARE(due(), 0);
-        QVERIFY(
-            connection.run("INSERT INTO paper_due SELECT min(id) FROM certificate_issue", "edit"));
+        QVERIFY(editPast(database, "INSERT INTO paper_due SELECT min(id) FROM certificate_issue"));
         const Issued again = issue(*records);
         QVERIFY2(again.issued && !again.issued->copy, qPrintable(again.trouble));
         QCOMPARE(again.pdf, lost);

@@ -9,11 +9,12 @@
 #include "app/actions/VerifyCertificate.h"
 #include "app/print/PaperLanguage.h"
 #include "core/certificate/CertificateNumber.h"
+#include "db/Connection.h"
 #include "db/EventStore.h"
 #include "db/MetaStore.h"
-#include "db/SqliteConnection.h"
 #include "tests/support/Office.h"
 
+#include <QJsonDocument>
 #include <QTest>
 
 using namespace loopwright;

@@ -180,7 +180,7 @@ private slots:
             each["id"] = each["id"].toString().replace(9, 4, "0001");
         van().record(analogFields(), others);
         const QByteArray back = van().bring();
-        SqliteConnection &disk = office().records->database().connection();
+        SqliteConnection &disk = office().records->database().file();
         int cut = 0;
         Result<std::vector<TakenBundle>> received;
         for (qint64 pages = *disk.number("PRAGMA page_count");; ++pages) {

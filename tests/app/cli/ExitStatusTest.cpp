@@ -274,7 +274,7 @@ private slots:
         {
             const Lock lock(m_database);
             verifyError(run({"record", scenario + "records/26-0003.json"}),
-                        ExitStatus::DatabaseTrouble, "database");
+                        ExitStatus::DatabaseTrouble, "busy");
             verifyError(run({"restore", path("spare.sqlite")}), ExitStatus::DatabaseTrouble,
                         "database");
         }

@@ -9,7 +9,7 @@
 #include "app/desktop/widgets/SignLine.h"
 #include "app/desktop/widgets/SignList.h"
 #include "core/loop/LoopMakeup.h"
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "tests/support/JobBench.h"
 #include "tests/support/Jobs.h"
 

@@ -4,7 +4,7 @@
 #include "app/desktop/AccessibleParts.h"
 #include "app/desktop/MainWindow.h"
 #include "core/errortest/CountText.h"
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "tests/support/DeskWalk.h"
 #include "tests/support/WindowTexts.h"
 

@@ -12,7 +12,7 @@
 #include "app/desktop/screens/ImportScreen.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "app/desktop/widgets/Table.h"
-#include "db/SqliteConnection.h"
+#include "db/Connection.h"
 #include "tests/support/JobBench.h"
 #include "tests/support/RoleRecords.h"
 

@@ -1,0 +1,186 @@
+#include "db/PostgresSession.h"
+
+#include "db/PostgresError.h"
+
+#include <QElapsedTimer>
+#include <QThread>
+
+#include <libpq-fe.h>
+
+namespace loopwright {
+
+namespace {
+
+/// For how long a lost connection is tried again.
+constexpr int reconnectMs = 30'000;
+constexpr int betweenTriesMs = 200;
+
+/// Values of the address, and how each session is set, in the place of what the environment says.
+PGconn *connectTo(const QByteArray &address)
+{
+    const char *keywords[] = {"dbname", "client_encoding", "fallback_application_name", nullptr};
+    const char *values[] = {address.constData(), "UTF8", "loopwright", nullptr};
+    constexpr int dbnameIsAnAddress = 1;
+    return PQconnectdbParams(keywords, values, dbnameIsAnAddress);
+}
+
+} // namespace
+
+void PostgresAnswer::drop()
+{
+    PQclear(std::exchange(m_result, nullptr));
+}
+
+PostgresSession::PostgresSession(QByteArray address, QString path,
+                                 std::function<Result<void>()> mayGoOn)
+    : m_address(std::move(address))
+    , m_path(std::move(path))
+    , m_mayGoOn(std::move(mayGoOn))
+{
+}
+
+PostgresSession::~PostgresSession()
+{
+    PQfinish(m_handle);
+}
+
+Result<void> PostgresSession::connect()
+{
+    PQfinish(m_handle);
+    m_handle = connectTo(m_address);
+    ++m_number;
+    ++m_news; // whoever was away must read again
+    m_changing = m_lost = false;
+    if (PQstatus(m_handle) != CONNECTION_OK) {
+        const QString said = QString::fromUtf8(PQerrorMessage(m_handle)).simplified();
+        // Of a connection that fails libpq tells no SQLSTATE.
+        if (said.contains(u"password") || said.contains(u"authentication"))
+            return failure(postgresError("28000", {}, m_path, {}));
+        return failure(ErrorCode::ConnectionLost, "the server cannot be reached", m_path);
+    }
+    PQsetNoticeProcessor(
+        m_handle, [](void *, const char *) {}, nullptr);
+    return setUp();
+}
+
+Result<void> PostgresSession::setUp()
+{
+    constexpr int oldestServer = 15'00'00;
+    if (PQserverVersion(m_handle) < oldestServer)
+        return failure(ErrorCode::DatabaseTrouble, "the server must be PostgreSQL 15 or newer",
+                       m_path);
+    LOOPWRIGHT_TRY(execute("SET default_transaction_read_only = on; SET timezone = 'UTC';"
+                           "SET datestyle = 'ISO'; SET search_path = public; SET lock_timeout = 0;"
+                           "SET statement_timeout = 0; SET idle_in_transaction_session_timeout = 0;"
+                           "LISTEN loopwright",
+                           "set up"));
+    LOOPWRIGHT_ASSIGN(
+        const auto order,
+        execute("SELECT concat_ws(' ', pg_encoding_to_char(encoding), datlocprovider, datcollate,"
+                " datctype) FROM pg_database WHERE datname = current_database()",
+                "set up"));
+    if (qstrcmp(PQgetvalue(order.get(), 0, 0), "UTF8 c C C") != 0)
+        return failure(ErrorCode::DatabaseTrouble,
+                       "the database must be made with the encoding UTF8 and the locale C "
+                       "(createdb --template template0 --encoding UTF8 --locale C)",
+                       m_path);
+    return {};
+}
+
+Result<void> PostgresSession::beConnected()
+{
+    if (PQstatus(m_handle) == CONNECTION_OK)
+        return {};
+    if (m_changing) {
+        m_lost = true;
+        return failure(postgresError({}, {}, m_path, {}));
+    }
+    QElapsedTimer since;
+    since.start();
+    for (;;) {
+        const auto connected = connect();
+        if (connected || connected.error().code != ErrorCode::ConnectionLost ||
+            since.elapsed() > reconnectMs)
+            return connected;
+        LOOPWRIGHT_TRY(m_mayGoOn());
+        QThread::msleep(betweenTriesMs);
+    }
+}
+
+Result<PostgresAnswer> PostgresSession::checked(PostgresAnswer answer, const QString &doing)
+{
+    ++m_roundTrips;
+    const auto status = PQresultStatus(answer.get());
+    if (status == PGRES_COMMAND_OK || status == PGRES_TUPLES_OK)
+        return answer;
+    if (PQstatus(m_handle) != CONNECTION_OK) {
+        m_lost = m_changing;
+        return failure(postgresError({}, {}, m_path, doing));
+    }
+    const char *said = PQresultErrorField(answer.get(), PG_DIAG_MESSAGE_PRIMARY);
+    return failure(postgresError(PQresultErrorField(answer.get(), PG_DIAG_SQLSTATE),
+                                 QString::fromUtf8(said), m_path, doing));
+}
+
+Result<PostgresAnswer> PostgresSession::execute(const QByteArray &sql, const QString &doing)
+{
+    LOOPWRIGHT_TRY(beConnected());
+    return checked(PostgresAnswer(PQexec(m_handle, sql.constData())), doing);
+}
+
+Result<PostgresAnswer> PostgresSession::send(const Run &run, const QString &doing)
+{
+    constexpr int asText = 0;
+    LOOPWRIGHT_TRY(beConnected());
+    const int count = int(run.values->size());
+    return checked(
+        PostgresAnswer(run.name
+                           ? PQexecPrepared(m_handle, run.name->c_str(), count, run.values->data(),
+                                            nullptr, nullptr, asText)
+                           : PQexecParams(m_handle, run.text->c_str(), count, run.types->data(),
+                                          run.values->data(), nullptr, nullptr, asText)),
+        doing);
+}
+
+Result<void> PostgresSession::prepare(const std::string &name, const std::string &text,
+                                      const std::vector<unsigned> &types, const QString &doing)
+{
+    LOOPWRIGHT_TRY(beConnected());
+    LOOPWRIGHT_TRY(checked(PostgresAnswer(PQprepare(m_handle, name.c_str(), text.c_str(),
+                                                    int(types.size()), types.data())),
+                           doing));
+    return {};
+}
+
+bool PostgresSession::isOpen() const
+{
+    return PQstatus(m_handle) == CONNECTION_OK;
+}
+
+bool PostgresSession::inTransaction() const
+{
+    const auto status = PQtransactionStatus(m_handle);
+    return m_changing || status == PQTRANS_INTRANS || status == PQTRANS_INERROR;
+}
+
+qint64 PostgresSession::news()
+{
+    PQconsumeInput(m_handle);
+    while (PGnotify *told = PQnotifies(m_handle)) {
+        if (told->be_pid != PQbackendPID(m_handle))
+            ++m_news;
+        PQfreemem(told);
+    }
+    return m_news;
+}
+
+void PostgresSession::breakOff()
+{
+    if (PGcancel *cancel = PQgetCancel(m_handle)) {
+        char said[256];
+        PQcancel(cancel, said, sizeof said);
+        PQfreeCancel(cancel);
+    }
+}
+
+} // namespace loopwright

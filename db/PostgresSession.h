@@ -1,0 +1,111 @@
+#pragma once
+// One session with a PostgreSQL server, through libpq. It reads only, but in a transaction that
+// says otherwise.
+//
+// A lost connection is made anew before the next statement outside a transaction; what was asked
+// outside one is asked again by whoever asked. Within a transaction all is undone, which is said
+// (ConnectionLost).
+
+#include "core/base/Result.h"
+
+#include <functional>
+#include <string>
+#include <utility>
+#include <vector>
+
+struct pg_conn;
+struct pg_result;
+
+namespace loopwright {
+
+/// What the server answered; nullptr: nothing yet.
+class PostgresAnswer
+{
+public:
+    explicit PostgresAnswer(pg_result *result = nullptr)
+        : m_result(result)
+    {
+    }
+    ~PostgresAnswer() { drop(); }
+    PostgresAnswer(PostgresAnswer &&other) noexcept
+        : m_result(std::exchange(other.m_result, nullptr))
+    {
+    }
+    PostgresAnswer &operator=(PostgresAnswer &&other) noexcept
+    {
+        std::swap(m_result, other.m_result);
+        return *this;
+    }
+    pg_result *get() const { return m_result; }
+    void drop();
+
+private:
+    pg_result *m_result;
+};
+
+class PostgresSession
+{
+public:
+    /// `address` is as libpq reads it (PostgreSQL 15, 34.1.1) and may hold a password; `path` is
+    /// what messages say. `mayGoOn` is asked while a lost connection is tried again.
+    PostgresSession(QByteArray address, QString path, std::function<Result<void>()> mayGoOn);
+    ~PostgresSession();
+    PostgresSession(const PostgresSession &) = delete;
+    PostgresSession &operator=(const PostgresSession &) = delete;
+
+    /// Connects, and looks whether the database is one that this program can keep records in:
+    /// PostgreSQL 15 or newer, UTF-8, collation C of the libc.
+    Result<void> connect();
+    /// Before a statement: connects anew, for up to 30 s, if the connection was lost outside a
+    /// transaction.
+    Result<void> beConnected();
+
+    /// One or several statements as they stand.
+    Result<PostgresAnswer> execute(const QByteArray &sql, const QString &doing);
+    /// One run of `text`, or of what was prepared under `name`.
+    struct Run
+    {
+        const std::string *name; ///< null: `text` is sent
+        const std::string *text;
+        const std::vector<const char *> *values; ///< null: NULL
+        const std::vector<unsigned> *types;      ///< OIDs; 0: the server finds out
+    };
+    Result<PostgresAnswer> send(const Run &run, const QString &doing);
+    Result<void> prepare(const std::string &name, const std::string &text,
+                         const std::vector<unsigned> &types, const QString &doing);
+
+    bool isOpen() const; ///< the connection stands, as far as is known
+    bool inTransaction() const;
+    /// A change was begun; until it ends a lost connection is not made anew in silence.
+    void setChanging(bool changing) { m_changing = changing; }
+    bool isChanging() const { return m_changing; }
+    /// The connection ended within a change: nothing is left to be undone.
+    bool wasLost() const { return m_lost; }
+    void forgetLoss() { m_changing = m_lost = false; }
+
+    /// Another number after each connection: what was prepared before is gone.
+    int number() const { return m_number; }
+    std::string newName() { return "s" + std::to_string(++m_named); }
+    /// How often others told of a change, and how often it connected.
+    qint64 news();
+    void countChanged(qint64 rows) { m_rowsChanged += rows; }
+    qint64 rowsChanged() const { return m_rowsChanged; }
+    /// How often the server was waited for until now.
+    qint64 roundTrips() const { return m_roundTrips; }
+    /// Ends what runs, from any thread.
+    void breakOff();
+
+private:
+    Result<void> setUp();
+    Result<PostgresAnswer> checked(PostgresAnswer answer, const QString &doing);
+
+    QByteArray m_address;
+    QString m_path;
+    std::function<Result<void>()> m_mayGoOn;
+    pg_conn *m_handle = nullptr;
+    bool m_changing = false, m_lost = false;
+    int m_number = 0, m_named = 0;
+    qint64 m_rowsChanged = 0, m_roundTrips = 0, m_news = 0;
+};
+
+} // namespace loopwright

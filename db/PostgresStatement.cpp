@@ -1,0 +1,158 @@
+#include "db/PostgresStatement.h"
+
+#include <QLocale>
+
+#include <libpq-fe.h>
+
+namespace loopwright {
+
+namespace {
+
+// Types by their OIDs (PostgreSQL 15, pg_type.dat); libpq has no header for them.
+constexpr Oid boolType = 16, int8Type = 20, int2Type = 21, int4Type = 23, float4Type = 700,
+              float8Type = 701, numericType = 1700;
+
+/// To prepare it costs as much as to send it twice.
+constexpr int runsBeforeItIsPrepared = 2;
+
+} // namespace
+
+PostgresStatement::PostgresStatement(PostgresSession &session, std::string label, PostgresSql sql)
+    : PreparedStatement(std::move(label), sql.parameters)
+    , m_session(session)
+    , m_sql(std::move(sql))
+    , m_values(m_sql.parameters.size())
+    , m_types(m_sql.parameters.size())
+{
+}
+
+const std::vector<std::string> &PostgresStatement::columns() const
+{
+    // The server tells them with the answer, which the next step gives out.
+    if (!m_answer.get() && !m_sql.changesRows)
+        (void)const_cast<PostgresStatement *>(this)->ask(); // what goes wrong comes out of step()
+    return m_columns;
+}
+
+void PostgresStatement::set(int parameter, QByteArray text, unsigned type)
+{
+    rewind();
+    const auto place = std::size_t(parameter - 1);
+    m_values[place] = {std::move(text), false};
+    if (m_name.empty()) // its types are settled once it is prepared
+        m_types[place] = type;
+}
+
+void PostgresStatement::bind(int parameter, qint64 value)
+{
+    set(parameter, QByteArray::number(value), int8Type);
+}
+
+void PostgresStatement::bind(int parameter, double value)
+{
+    set(parameter, QByteArray::number(value, 'g', QLocale::FloatingPointShortest), float8Type);
+}
+
+void PostgresStatement::bind(int parameter, QByteArrayView utf8)
+{
+    // Of no type: the server takes it for what stands beside it (text, json).
+    set(parameter, utf8.toByteArray(), 0);
+}
+
+void PostgresStatement::bindNull(int parameter)
+{
+    rewind();
+    m_values[std::size_t(parameter - 1)] = {};
+}
+
+Result<void> PostgresStatement::ask()
+{
+    const QString doing = QString::fromStdString(label());
+    const bool isPrepared = !m_name.empty() && m_preparedIn == m_session.number();
+    const bool isOften = m_runs >= runsBeforeItIsPrepared;
+    if (isOften && !isPrepared) {
+        m_name = m_session.newName();
+        LOOPWRIGHT_TRY(m_session.prepare(m_name, m_sql.text, m_types, doing));
+        m_preparedIn = m_session.number();
+    }
+    std::vector<const char *> values;
+    for (const Value &each : m_values)
+        values.push_back(each.isNull ? nullptr : each.text.constData());
+    LOOPWRIGHT_ASSIGN(
+        auto answer,
+        m_session.send({isOften ? &m_name : nullptr, &m_sql.text, &values, &m_types}, doing));
+    ++m_runs;
+    m_answer = std::move(answer);
+    m_rows = PQntuples(m_answer.get());
+    m_row = -1;
+    m_changed = QByteArray(PQcmdTuples(m_answer.get())).toLongLong();
+    if (m_sql.changesRows)
+        m_session.countChanged(m_changed);
+    m_columns.clear();
+    for (int i = 0; i < PQnfields(m_answer.get()); ++i)
+        m_columns.emplace_back(PQfname(m_answer.get(), i));
+    return {};
+}
+
+Result<bool> PostgresStatement::step()
+{
+    if (!m_answer.get())
+        LOOPWRIGHT_TRY(ask());
+    return ++m_row < m_rows;
+}
+
+void PostgresStatement::rewind()
+{
+    m_answer.drop();
+    m_row = -1;
+}
+
+void PostgresStatement::clear()
+{
+    rewind();
+    for (Value &each : m_values)
+        each = {};
+}
+
+PreparedStatement::Type PostgresStatement::type(int column) const
+{
+    if (PQgetisnull(m_answer.get(), m_row, column) != 0)
+        return Type::Null;
+    switch (PQftype(m_answer.get(), column)) {
+    case boolType:
+    case int2Type:
+    case int4Type:
+    case int8Type:
+        return Type::Integer;
+    case float4Type:
+    case float8Type:
+    case numericType:
+        return Type::Real;
+    default:
+        return Type::Text;
+    }
+}
+
+QByteArrayView PostgresStatement::text(int column) const
+{
+    const QByteArrayView found(PQgetvalue(m_answer.get(), m_row, column),
+                               PQgetlength(m_answer.get(), m_row, column));
+    if (PQftype(m_answer.get(), column) != boolType || found.isEmpty())
+        return found;
+    return found == "t" ? QByteArrayView("1") : QByteArrayView("0");
+}
+
+qint64 PostgresStatement::integer(int column) const
+{
+    // A sum is numeric, and may be told as 12 or 12.000.
+    const QByteArrayView digits = text(column);
+    const auto point = digits.indexOf('.');
+    return (point < 0 ? digits : digits.first(point)).toByteArray().toLongLong();
+}
+
+double PostgresStatement::real(int column) const
+{
+    return text(column).toByteArray().toDouble();
+}
+
+} // namespace loopwright

@@ -1,0 +1,58 @@
+#pragma once
+// A statement of a PostgresSession. The first runs send it as it is, later ones by the name that
+// it is prepared under then: most are run once in the life of a command. All rows of an answer are
+// here at once, so that others can be run between two of them.
+
+#include "db/Connection.h"
+#include "db/PostgresSession.h"
+#include "db/PostgresSql.h"
+
+namespace loopwright {
+
+class PostgresStatement final : public PreparedStatement
+{
+public:
+    PostgresStatement(PostgresSession &session, std::string label, PostgresSql sql);
+    ~PostgresStatement() override = default;
+
+    bool changesRows() const override { return m_sql.changesRows; }
+    const std::vector<std::string> &columns() const override;
+
+    void bind(int parameter, qint64 value) override;
+    void bind(int parameter, double value) override;
+    void bind(int parameter, QByteArrayView utf8) override;
+    void bindNull(int parameter) override;
+
+    Result<bool> step() override;
+    qint64 changed() const override { return m_changed; }
+    void rewind() override;
+    void clear() override;
+
+    Type type(int column) const override;
+    QByteArrayView text(int column) const override;
+    qint64 integer(int column) const override;
+    double real(int column) const override;
+
+private:
+    struct Value
+    {
+        QByteArray text;
+        bool isNull = true;
+    };
+    void set(int parameter, QByteArray text, unsigned type);
+    Result<void> ask();
+
+    PostgresSession &m_session;
+    PostgresSql m_sql;
+    std::vector<Value> m_values;
+    std::vector<unsigned> m_types;
+    std::string m_name;   ///< on the server; empty until it is prepared there
+    int m_preparedIn = 0; ///< number of the session
+    int m_runs = 0;
+    PostgresAnswer m_answer;
+    std::vector<std::string> m_columns;
+    int m_row = -1, m_rows = 0;
+    qint64 m_changed = 0;
+};
+
+} // namespace loopwright
