@@ -34,11 +34,11 @@ const std::vector<std::string> &PostgresStatement::columns() const
     return m_columns;
 }
 
-void PostgresStatement::set(int parameter, QByteArray text, unsigned type)
+void PostgresStatement::set(int parameter, const QByteArray &text, unsigned type)
 {
     rewind();
     const auto place = std::size_t(parameter - 1);
-    m_values[place] = {std::move(text), false};
+    m_values[place] = {text, false};
     if (m_name.empty()) // its types are settled once it is prepared
         m_types[place] = type;
 }

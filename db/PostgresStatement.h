@@ -39,7 +39,7 @@ private:
         QByteArray text;
         bool isNull = true;
     };
-    void set(int parameter, QByteArray text, unsigned type);
+    void set(int parameter, const QByteArray &text, unsigned type);
     Result<void> ask();
 
     PostgresSession &m_session;
