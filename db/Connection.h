@@ -49,7 +49,7 @@ public:
     /// Names, without their colon.
     const std::vector<std::string> &parameters() const { return m_parameters; }
     /// Names; some engines tell them of a statement that has rows alone.
-    virtual const std::vector<std::string> &columns() const = 0;
+    virtual const std::vector<std::string> &columns() = 0;
     virtual bool changesRows() const = 0;
 
     virtual void bind(int parameter, qint64 value) = 0;

@@ -222,6 +222,7 @@ bool Database::isFile() const
 
 SqliteConnection &Database::file() const
 {
+    Q_ASSERT(isFile());
     return static_cast<SqliteConnection &>(*m_connection);
 }
 

@@ -12,11 +12,11 @@ namespace {
 /// Of who writes; any number will do that no other program takes in this database.
 constexpr qint64 writersLock = applicationId;
 
-bool isAddressOfServer(const QByteArray &address)
+/// Of an address by keyword; nullptr if libpq cannot read it.
+using Options = std::unique_ptr<PQconninfoOption, decltype(&PQconninfoFree)>;
+Options optionsOf(const QString &address)
 {
-    PQconninfoOption *options = PQconninfoParse(address.constData(), nullptr);
-    PQconninfoFree(options);
-    return options != nullptr;
+    return {PQconninfoParse(address.toUtf8().constData(), nullptr), &PQconninfoFree};
 }
 
 } // namespace
@@ -32,12 +32,11 @@ bool PostgresConnection::isAddress(const QString &path)
     return path.startsWith(u"postgresql://") || path.startsWith(u"postgres://");
 }
 
-QString PostgresConnection::shownAddress(const QString &given)
+QString PostgresConnection::shownAddress(const QString &address)
 {
-    const QByteArray address = given.toUtf8();
     QString host = QStringLiteral("localhost"), port, name;
-    PQconninfoOption *options = PQconninfoParse(address.constData(), nullptr);
-    for (const PQconninfoOption *each = options; each && each->keyword; ++each) {
+    const Options options = optionsOf(address);
+    for (const PQconninfoOption *each = options.get(); each && each->keyword; ++each) {
         if (!each->val || !*each->val)
             continue;
         const QString value = QString::fromUtf8(each->val);
@@ -48,21 +47,19 @@ QString PostgresConnection::shownAddress(const QString &given)
         else if (qstrcmp(each->keyword, "dbname") == 0)
             name = value;
     }
-    PQconninfoFree(options);
     return "postgresql://" + host + port + '/' + name;
 }
 
-Result<std::unique_ptr<PostgresConnection>> PostgresConnection::open(const QString &given)
+Result<std::unique_ptr<PostgresConnection>> PostgresConnection::open(const QString &address)
 {
-    const QByteArray address = given.toUtf8();
     // libpq would repeat what it cannot read, and a password may stand there.
-    if (!isAddressOfServer(address))
+    if (!optionsOf(address))
         return failure(ErrorCode::DatabaseTrouble,
                        "is no address of a server; it reads postgresql://host:port/database, with "
                        "signs like @ and / in a name or password as %40 and %2F",
                        "postgresql://");
     std::unique_ptr<PostgresConnection> connection(
-        new PostgresConnection(shownAddress(given), address));
+        new PostgresConnection(shownAddress(address), address.toUtf8()));
     LOOPWRIGHT_TRY(connection->m_session.connect());
     return connection;
 }
@@ -109,9 +106,9 @@ Result<void> PostgresConnection::tryToLock(int ms)
                                 "CREATE TEMPORARY TABLE IF NOT EXISTS written (place text,"
                                 " id bigint, PRIMARY KEY (place, id)) ON COMMIT DELETE ROWS",
                             "begin");
-    m_session.setChanging(locked.has_value());
-    if (!locked && m_session.isOpen())
-        LOOPWRIGHT_TRY(run("ROLLBACK", "begin"));
+    m_session.setWithin(locked.has_value());
+    if (!locked)
+        rollBack();
     return locked;
 }
 
@@ -130,13 +127,15 @@ Result<void> PostgresConnection::beginChange()
 Result<void> PostgresConnection::commit()
 {
     const auto done = run("NOTIFY loopwright; COMMIT", "commit");
-    m_session.setChanging(!done);
+    m_session.setWithin(!done);
     return done;
 }
 
 Result<void> PostgresConnection::beginReading()
 {
-    return run("BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY", "snapshot");
+    const auto begun = run("BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY", "snapshot");
+    m_session.setWithin(begun.has_value());
+    return begun;
 }
 
 void PostgresConnection::rollBack()
@@ -144,7 +143,7 @@ void PostgresConnection::rollBack()
     // With the connection the server has ended it.
     if (!m_session.wasLost())
         Connection::rollBack();
-    m_session.forgetLoss();
+    m_session.leave();
 }
 
 Result<void> PostgresConnection::tellWrittenRows()

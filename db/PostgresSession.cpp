@@ -50,7 +50,7 @@ Result<void> PostgresSession::connect()
     m_handle = connectTo(m_address);
     ++m_number;
     ++m_news; // whoever was away must read again
-    m_changing = m_lost = false;
+    m_within = m_lost = false;
     if (PQstatus(m_handle) != CONNECTION_OK) {
         const QString said = QString::fromUtf8(PQerrorMessage(m_handle)).simplified();
         // Of a connection that fails libpq tells no SQLSTATE.
@@ -91,7 +91,7 @@ Result<void> PostgresSession::beConnected()
 {
     if (PQstatus(m_handle) == CONNECTION_OK)
         return {};
-    if (m_changing) {
+    if (m_within) {
         m_lost = true;
         return failure(postgresError({}, {}, m_path, {}));
     }
@@ -109,12 +109,11 @@ Result<void> PostgresSession::beConnected()
 
 Result<PostgresAnswer> PostgresSession::checked(PostgresAnswer answer, const QString &doing)
 {
-    ++m_roundTrips;
     const auto status = PQresultStatus(answer.get());
     if (status == PGRES_COMMAND_OK || status == PGRES_TUPLES_OK)
         return answer;
     if (PQstatus(m_handle) != CONNECTION_OK) {
-        m_lost = m_changing;
+        m_lost = m_within;
         return failure(postgresError({}, {}, m_path, doing));
     }
     const char *said = PQresultErrorField(answer.get(), PG_DIAG_MESSAGE_PRIMARY);
@@ -152,15 +151,10 @@ Result<void> PostgresSession::prepare(const std::string &name, const std::string
     return {};
 }
 
-bool PostgresSession::isOpen() const
-{
-    return PQstatus(m_handle) == CONNECTION_OK;
-}
-
 bool PostgresSession::inTransaction() const
 {
     const auto status = PQtransactionStatus(m_handle);
-    return m_changing || status == PQTRANS_INTRANS || status == PQTRANS_INERROR;
+    return m_within || status == PQTRANS_INTRANS || status == PQTRANS_INERROR;
 }
 
 qint64 PostgresSession::news()

@@ -74,14 +74,12 @@ public:
     Result<void> prepare(const std::string &name, const std::string &text,
                          const std::vector<unsigned> &types, const QString &doing);
 
-    bool isOpen() const; ///< the connection stands, as far as is known
     bool inTransaction() const;
-    /// A change was begun; until it ends a lost connection is not made anew in silence.
-    void setChanging(bool changing) { m_changing = changing; }
-    bool isChanging() const { return m_changing; }
-    /// The connection ended within a change: nothing is left to be undone.
+    /// One was begun; until it ends a lost connection is not made anew in silence.
+    void setWithin(bool transaction) { m_within = transaction; }
+    /// The connection ended within it: nothing is left to be undone.
     bool wasLost() const { return m_lost; }
-    void forgetLoss() { m_changing = m_lost = false; }
+    void leave() { m_within = m_lost = false; }
 
     /// Another number after each connection: what was prepared before is gone.
     int number() const { return m_number; }
@@ -90,8 +88,6 @@ public:
     qint64 news();
     void countChanged(qint64 rows) { m_rowsChanged += rows; }
     qint64 rowsChanged() const { return m_rowsChanged; }
-    /// How often the server was waited for until now.
-    qint64 roundTrips() const { return m_roundTrips; }
     /// Ends what runs, from any thread.
     void breakOff();
 
@@ -103,9 +99,9 @@ private:
     QString m_path;
     std::function<Result<void>()> m_mayGoOn;
     pg_conn *m_handle = nullptr;
-    bool m_changing = false, m_lost = false;
+    bool m_within = false, m_lost = false;
     int m_number = 0, m_named = 0;
-    qint64 m_rowsChanged = 0, m_roundTrips = 0, m_news = 0;
+    qint64 m_rowsChanged = 0, m_news = 0;
 };
 
 } // namespace loopwright

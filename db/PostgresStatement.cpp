@@ -26,11 +26,11 @@ PostgresStatement::PostgresStatement(PostgresSession &session, std::string label
 {
 }
 
-const std::vector<std::string> &PostgresStatement::columns() const
+const std::vector<std::string> &PostgresStatement::columns()
 {
     // The server tells them with the answer, which the next step gives out.
     if (!m_answer.get() && !m_sql.changesRows)
-        (void)const_cast<PostgresStatement *>(this)->ask(); // what goes wrong comes out of step()
+        (void)ask(); // what goes wrong comes out of step()
     return m_columns;
 }
 

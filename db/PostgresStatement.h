@@ -16,7 +16,7 @@ public:
     ~PostgresStatement() override = default;
 
     bool changesRows() const override { return m_sql.changesRows; }
-    const std::vector<std::string> &columns() const override;
+    const std::vector<std::string> &columns() override;
 
     void bind(int parameter, qint64 value) override;
     void bind(int parameter, double value) override;

@@ -31,7 +31,7 @@ public:
     ~SqliteStatement() override { sqlite3_finalize(m_handle); }
 
     bool changesRows() const override { return sqlite3_stmt_readonly(m_handle) == 0; }
-    const std::vector<std::string> &columns() const override { return m_columns; }
+    const std::vector<std::string> &columns() override { return m_columns; }
 
     void bind(int parameter, qint64 value) override
     {

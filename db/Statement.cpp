@@ -67,10 +67,13 @@ Statement::~Statement()
         m_connection->giveBack(std::move(m_prepared));
 }
 
-bool Statement::takes(const char *name) const
+int Statement::placeOf(const char *name) const
 {
-    return m_prepared &&
-           std::ranges::find(m_prepared->parameters(), name) != m_prepared->parameters().end();
+    if (!m_prepared)
+        return 0;
+    const auto &names = m_prepared->parameters();
+    const auto found = std::ranges::find(names, name);
+    return found == names.end() ? 0 : int(found - names.begin()) + 1;
 }
 
 int Statement::parameter(const char *name)
@@ -78,15 +81,12 @@ int Statement::parameter(const char *name)
     if (m_trouble)
         return 0;
     rewind();
-    const auto &parameters = m_prepared->parameters();
-    const auto found = std::ranges::find(parameters, name);
-    if (found == parameters.end()) {
+    const int place = placeOf(name);
+    if (place == 0)
         refuse(name, "is not a parameter");
-        return 0;
-    }
-    const auto place = found - parameters.begin();
-    m_bound[std::size_t(place)] = true;
-    return int(place) + 1;
+    else
+        m_bound[std::size_t(place - 1)] = true;
+    return place;
 }
 
 int Statement::column(const char *name) const

@@ -49,7 +49,7 @@ public:
     Statement &operator=(const Statement &) = delete;
 
     /// Whether it has a parameter of this name.
-    bool takes(const char *name) const;
+    bool takes(const char *name) const { return placeOf(name) > 0; }
     // Names come without their colon. Binding after a step starts the statement anew and keeps the
     // other bindings.
     Statement &bind(const char *name, const QString &value);
@@ -112,6 +112,7 @@ public:
 
 private:
     Statement &bindInteger(const char *name, qint64 value);
+    int placeOf(const char *name) const; ///< of a parameter, from 1; 0: there is none
     int parameter(const char *name);
     int column(const char *name) const;
     void checkBindings();

@@ -70,10 +70,11 @@ Result<void> Transaction::commit(const std::vector<Event> &events)
 Result<void> Transaction::keepEvents()
 {
     const auto kept = keep();
-    return kept || kept.error().code != ErrorCode::ConnectionLost ? kept : lookAfterLoss();
+    return kept || kept.error().code != ErrorCode::ConnectionLost ? kept
+                                                                  : lookAfterLoss(kept.error());
 }
 
-Result<void> Transaction::lookAfterLoss()
+Result<void> Transaction::lookAfterLoss(const Error &lost)
 {
     connection().rollBack();
     // The server may be at it still: it holds the lock until it is done, one way or the other.
@@ -87,10 +88,7 @@ Result<void> Transaction::lookAfterLoss()
     connection().rollBack();
     if (there && *there && (*there)->digest == m_head->digest)
         return {};
-    return failure(there ? Error{ErrorCode::ConnectionLost,
-                                 "the connection to the server was lost; nothing was changed",
-                                 connection().path()}
-                         : there.error());
+    return failure(there ? lost : there.error());
 }
 
 Result<void> Transaction::record(const Event &event)

@@ -50,7 +50,7 @@ private:
     Result<void> readHead();
     /// After the last event; where the connection to a server ended meanwhile, whether it is there.
     Result<void> keepEvents();
-    Result<void> lookAfterLoss();
+    Result<void> lookAfterLoss(const Error &lost);
     /// Gives the event its place in the log; the rows that it seals there.
     Result<QByteArray> appendToLog(Event &event);
 

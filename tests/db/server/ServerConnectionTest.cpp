@@ -141,16 +141,10 @@ private slots:
     void anEditPastTheProgramIsNamed()
     {
         QVERIFY_RESULT(change(m_one));
-        QVERIFY_RESULT(
-            m_one.connection().run("BEGIN READ WRITE;"
-                                   "UPDATE meta SET value = 'XXXXXX' WHERE key = 'station';"
-                                   "COMMIT",
-                                   "test"));
+        QVERIFY_RESULT(editPast(m_one, "UPDATE meta SET value = 'XXXXXX' WHERE key = 'station'"));
         const auto findings = checkHistory(m_two);
-        QVERIFY_RESULT(m_one.connection().run("BEGIN READ WRITE; UPDATE meta SET value ="
-                                              " (SELECT station FROM event ORDER BY log_position "
-                                              "LIMIT 1) WHERE key = 'station'; COMMIT",
-                                              "test"));
+        QVERIFY_RESULT(editPast(m_one, "UPDATE meta SET value = (SELECT station FROM event"
+                                       " ORDER BY log_position LIMIT 1) WHERE key = 'station'"));
         QVERIFY_RESULT(findings);
         QVERIFY(!findings->faults.empty());
         QVERIFY(checkHistory(m_two)->faults.empty());
@@ -254,6 +248,22 @@ private slots:
         QCOMPARE(eventsIn(m_one), events);
         QVERIFY_RESULT(change(m_two));
         QCOMPARE(eventsIn(m_one), events + 1);
+    }
+
+    /// What was read before and what is read after would not be of one moment.
+    void aMomentThatIsLostIsTold()
+    {
+        {
+            const ReadSnapshot snapshot(m_two.connection());
+            QVERIFY_RESULT(snapshot.result());
+            endConnectionOf(backendOf(m_two));
+            for (int i = 0; i < 2; ++i) {
+                const auto read = m_two.connection().number("SELECT count(*) FROM event");
+                QVERIFY(!read);
+                QCOMPARE(errorName(read.error().code), "connection_lost");
+            }
+        }
+        QVERIFY(eventsIn(m_two) >= 0);
     }
 
     /// Where COMMIT was sent and no answer came, the program looks before it says anything.

@@ -1,9 +1,7 @@
-#include "db/BoardStatement.h"
 #include "db/PostgresForm.h"
 #include "db/PostgresSql.h"
 #include "db/SchemaFaults.h"
 #include "db/SqlCatalog.h"
-#include "db/Statement.h"
 #include "tests/support/Records.h"
 #include "tests/support/StatementParts.h"
 
@@ -18,10 +16,6 @@ class ServerSchemaTest : public QObject
     Database m_server = *Database::open(newServerDatabase());
 
     Connection &server() { return m_server.connection(); }
-    void change(const QByteArray &sql)
-    {
-        QVERIFY_RESULT(server().run("BEGIN READ WRITE; " + sql + "; COMMIT", "test"));
-    }
     QStringList columnsOf(Connection &connection, const QByteArray &sql)
     {
         const auto found = connection.texts(sql);
@@ -155,9 +149,9 @@ private slots:
         QFETCH(QByteArray, change);
         QFETCH(QByteArray, back);
         QFETCH(QString, told);
-        this->change(change);
+        QVERIFY_RESULT(editPast(m_server, change));
         const auto faults = server().schemaFaults();
-        this->change(back);
+        QVERIFY_RESULT(editPast(m_server, back));
         QVERIFY_RESULT(faults);
         QVERIFY2(faults->contains(told), qPrintable(faults->join('\n')));
         QCOMPARE(*server().schemaFaults(), QStringList());
@@ -166,9 +160,7 @@ private slots:
     void factsAreOnlyAdded()
     {
         for (const char *table : {"fact", "event", "decision", "certificate", "settlement"}) {
-            const auto emptied = server().run(
-                QByteArray("BEGIN READ WRITE; TRUNCATE ") + table + " CASCADE", "test");
-            server().rollBack();
+            const auto emptied = editPast(m_server, QByteArray("TRUNCATE ") + table + " CASCADE");
             QVERIFY2(!emptied, table);
             QCOMPARE(errorName(emptied.error().code), "bad_input");
         }
