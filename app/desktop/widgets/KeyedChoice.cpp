@@ -17,34 +17,37 @@ int segmentHeight()
     return em(hitEm);
 }
 
-/// A letter that its label does not have, because it is of another language than the one the letter
-/// was chosen for, gives way to the first free letter that it has.
-std::vector<KeyedOption> withKeysOfTheirLabels(std::vector<KeyedOption> options)
+/// The key that each answer shows. A letter that its label does not have, because it is of another
+/// language than the one the letter was chosen for, gives way to the first free letter that it has,
+/// the beginnings of words first.
+QString keysToShow(const std::vector<KeyedOption> &options)
 {
     const auto has = [](const KeyedOption &option) {
         return !option.key.isLetter() || option.label.contains(option.key, Qt::CaseInsensitive);
     };
-    QString taken;
+    QString taken, keys;
     for (const KeyedOption &each : options)
         if (has(each))
             taken += each.key;
-    for (KeyedOption &each : options) {
-        if (has(each))
-            continue;
+    for (const KeyedOption &each : options) {
+        QString letters;
+        for (const QString &word : each.label.split(' ', Qt::SkipEmptyParts))
+            letters += word.front();
+        letters += each.label;
         const auto free = std::ranges::find_if(
-            each.label, [&taken](QChar c) { return c.isLetter() && !taken.contains(c.toUpper()); });
-        if (free != each.label.end())
-            each.key = free->toUpper();
-        taken += each.key;
+            letters, [&taken](QChar c) { return c.isLetter() && !taken.contains(c.toUpper()); });
+        keys += has(each) || free == letters.end() ? each.key : free->toUpper();
+        taken += keys.back();
     }
-    return options;
+    return keys;
 }
 
 } // namespace
 
 KeyedChoice::KeyedChoice(std::vector<KeyedOption> options, QWidget *parent)
     : QWidget(parent)
-    , m_options(withKeysOfTheirLabels(std::move(options)))
+    , m_options(std::move(options))
+    , m_keys(keysToShow(m_options))
 {
     setFocusPolicy(Qt::StrongFocus);
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
@@ -141,7 +144,7 @@ void KeyedChoice::paintEvent(QPaintEvent *)
             painter.setBrush(Qt::NoBrush);
             painter.drawRoundedRect(sign, em(0.2), em(0.2));
             painter.setFont(sized(0.85, QFont::DemiBold));
-            painter.drawText(sign, Qt::AlignCenter, QString(m_options[i].key));
+            painter.drawText(sign, Qt::AlignCenter, m_keys.mid(qsizetype(i), 1));
         }
         painter.setPen(!isEnabled() ? c.muted : on ? c.onSelected : c.text);
         painter.setFont(sized(1, on ? QFont::DemiBold : QFont::Normal));
@@ -167,13 +170,20 @@ void KeyedChoice::edit(const QString &code)
     emit edited();
 }
 
+int KeyedChoice::answerOf(QChar key) const
+{
+    if (const auto shown = m_keys.indexOf(key); shown >= 0)
+        return int(shown);
+    const auto known = std::ranges::find(m_options, key, &KeyedOption::key);
+    return known == m_options.end() ? -1 : int(known - m_options.begin());
+}
+
 void KeyedChoice::keyPressEvent(QKeyEvent *event)
 {
     const bool plain = !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
     const QString typed = event->text().toUpper();
-    for (std::size_t i = 0; plain && i < m_options.size(); ++i)
-        if (typed.size() == 1 && typed[0] == m_options[i].key)
-            return choose(int(i));
+    if (const int named = plain && typed.size() == 1 ? answerOf(typed.front()) : -1; named >= 0)
+        return choose(named);
     const int last = int(m_options.size()) - 1;
     switch (event->key()) {
     case Qt::Key_Left:

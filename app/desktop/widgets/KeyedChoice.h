@@ -12,7 +12,7 @@ namespace loopwright {
 
 struct KeyedOption
 {
-    QChar key; ///< upper case letter or digit; a letter that the label lacks becomes one of its own
+    QChar key; ///< upper case letter or digit; shown where its label has it, and always heard
     QString code;
     QString label;
 };
@@ -53,12 +53,14 @@ protected:
 
 private:
     void choose(int index);
+    int answerOf(QChar key) const; ///< of a shown key first; -1: of none
     void edit(const QString &code);
     void tellName();
     int segmentWidth(std::size_t index) const;
     std::vector<QRect> segments(int width) const;
 
     std::vector<KeyedOption> m_options;
+    QString m_keys; ///< shown ones, one for each answer
     int m_chosen = -1;
     QString m_name;
 };

@@ -28,7 +28,7 @@ private slots:
     {
         KeyedChoice choice({{u'Y', "true", "Ja"}, {u'N', "false", "Nein"}});
         QCOMPARE(chosenBy(choice, 'j'), "true");
-        QCOMPARE(chosenBy(choice, 'y'), "");
+        QCOMPARE(chosenBy(choice, 'y'), "true"); // for who has learned it
         QCOMPARE(chosenBy(choice, 'n'), "false");
     }
     void noTwoAnswersHaveOneKey()
@@ -39,6 +39,12 @@ private slots:
         QCOMPARE(chosenBy(choice, 's'), "section");
         QCOMPARE(chosenBy(choice, 'a'), "tap");
         QCOMPARE(chosenBy(choice, 'p'), "coil");
+    }
+    void theBeginningOfAWordIsTakenFirst()
+    {
+        KeyedChoice choice({{u'U', "up", "Steht"}, {u'D', "down", "Steht nicht"}});
+        QCOMPARE(chosenBy(choice, 's'), "up");
+        QCOMPARE(chosenBy(choice, 'n'), "down");
     }
     void aDigitIsNoLetterOfItsLabel()
     {
