@@ -19,7 +19,7 @@ StationConflict readConflict(const Statement &row)
                              row.boolean("stands")};
     if (!row.isNull("side"))
         conflict.settled = Settlement{row.text("side"), row.text("because"), row.text("actor"),
-                                      row.moment("settled")};
+                                      row.moment("settled"), row.moment("first")};
     return conflict;
 }
 

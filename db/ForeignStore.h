@@ -44,6 +44,7 @@ private:
 
 /// The kind of the event here that says that an order went along; no part of what is told.
 inline const QString takenAlongKind = QStringLiteral("taken_along");
+inline const QString recalledKind = QStringLiteral("taken_along_recalled");
 /// The kind of the event here that joins a chain of another station; its detail names "station",
 /// "bundle", how many "events" of it are told, and its "head".
 inline const QString joinedKind = QStringLiteral("joined");

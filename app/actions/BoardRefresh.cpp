@@ -280,11 +280,15 @@ Result<void> refreshConcerned(Records &records, Transaction &transaction, const 
                               const PendingEvent &pending)
 {
     const HazardStore hazards(transaction.database());
-    LOOPWRIGHT_ASSIGN(const auto concerned, hazards.openOrdersConcerned(order));
+    LOOPWRIGHT_ASSIGN(
+        const auto concerned,
+        hazards.openOrdersConcerned(
+            order.number, {order.office, pairIdentity(order.pair), premisesKey(order.premises)}));
     for (const QString &number : concerned) {
         LOOPWRIGHT_ASSIGN(const auto other, OrderStore(transaction.database()).get(number));
-        LOOPWRIGHT_ASSIGN(const auto onPair,
-                          hazards.ordersOnPairs(other.order, {pairIdentity(other.order.pair)}));
+        LOOPWRIGHT_ASSIGN(
+            const auto onPair,
+            hazards.ordersOnPairs(number, other.order.office, {pairIdentity(other.order.pair)}));
         LOOPWRIGHT_ASSIGN(const auto nearby, hazards.ordersAtPremises(other.order));
         if (!onPair.isEmpty() || !nearby.isEmpty())
             LOOPWRIGHT_TRY(refreshState(records, transaction, number, pending));

@@ -24,10 +24,17 @@ Result<QJsonObject> toldBy(const Database &database, const QString &bundle)
 {
     if (bundle.isEmpty())
         return QJsonObject();
-    LOOPWRIGHT_ASSIGN(const auto known, StationStore(database).bundle(bundle));
-    if (!known || known->kind != BundleKind::Back)
-        return failure(ErrorCode::NotFound,
-                       QString("No bundle \"%1\" was brought from here.").arg(bundle.left(64)));
+    LOOPWRIGHT_ASSIGN(auto brought, StationStore(database).bundles(BundleKind::Back));
+    brought.removeIf([&bundle](const QString &id) { return !id.startsWith(bundle); });
+    if (brought.size() != 1)
+        return failure(brought.empty() ? ErrorCode::NotFound : ErrorCode::Usage,
+                       QString(brought.empty()
+                                   ? "No bundle \"%1\" was brought from here."
+                                   : "Several bundles that were brought begin with \"%1\": give "
+                                     "more of its digits.")
+                           .arg(bundle.left(64)),
+                       "since");
+    LOOPWRIGHT_ASSIGN(const auto known, StationStore(database).bundle(brought.front()));
     return known->chains;
 }
 
@@ -108,8 +115,11 @@ Result<void> noteBrought(Records &records, Transaction &transaction, const Bundl
         StationStore::addBundle(transaction, {file.id, BundleKind::Back, file.bundle.station,
                                               chainsOf(file.bundle, told)}));
     QJsonArray orders;
-    for (const BundledOrder &entry : file.bundle.orders)
+    for (const BundledOrder &entry : file.bundle.orders) {
         orders << entry.number;
+        if (!file.bundle.keep)
+            LOOPWRIGHT_TRY(StationStore::bringHome(transaction, entry.number, file.bundle.station));
+    }
     return transaction.record(
         registerEvent(records, "brought_back", {{"bundle", file.id}, {"orders", orders}}));
 }

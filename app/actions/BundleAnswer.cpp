@@ -2,6 +2,7 @@
 
 #include "app/actions/Events.h"
 #include "app/actions/Refusals.h"
+#include "app/actions/VanWarnings.h"
 
 #include <algorithm>
 
@@ -106,6 +107,13 @@ JoinedOrder refusedOrder(const QString &order, const Error &error)
     refused.code = codes.contains(error.place) ? error.place : QString("damaged");
     refused.reason = codes.contains(error.place) ? error.message : error.text();
     return refused;
+}
+
+Result<void> warnOfHazards(Records &records, const StoredOrder &stored, JoinedOrder &joined)
+{
+    LOOPWRIGHT_ASSIGN(const auto hazards, hazardWarnings(records, stored));
+    joined.findings.insert(joined.findings.begin(), hazards.begin(), hazards.end());
+    return {};
 }
 
 TakenBundle refusedBundle(const QString &file, const QString &code, const QString &reason)

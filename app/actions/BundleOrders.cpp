@@ -109,7 +109,8 @@ Result<BundledOrder> orderGoingOut(Records &records, const StoredOrder &stored)
     entry.events = foreign;
     LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(entry.number));
     for (const Event &event : events)
-        if (event.kind != takenAlongKind) // so that the same work makes the same bundle
+        if (event.kind != takenAlongKind &&
+            event.kind != recalledKind) // so that the same work makes the same bundle
             entry.events.push_back({own, event});
     LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(entry.number));
     const auto known = byFact(origins);

@@ -2,6 +2,7 @@
 
 #include "app/actions/OutFile.h"
 
+#include <QFile>
 #include <QFileInfo>
 
 #include <algorithm>
@@ -38,6 +39,27 @@ std::vector<BundleFile> signedParts(const Bundle &outline, std::vector<BundledOr
         files.push_back(signedBundle(std::move(bundle), key));
     }
     return files;
+}
+
+QStringList writtenOver(const QString &out, const std::vector<BundleFile> &files)
+{
+    QStringList orders, going;
+    for (const BundleFile &each : files)
+        for (const BundledOrder &entry : each.bundle.orders)
+            going << entry.number;
+    for (std::size_t i = 0; i < files.size(); ++i) {
+        const QString name = partName(out, i + 1, files.size());
+        QFile file(name);
+        if (!QFileInfo(name).isFile() || !file.open(QIODevice::ReadOnly))
+            continue;
+        const auto there = readBundle(file.readAll(), name);
+        if (!there || there->bundle.kind != files[i].bundle.kind)
+            continue;
+        for (const BundledOrder &entry : there->bundle.orders)
+            if (!going.contains(entry.number))
+                orders << entry.number;
+    }
+    return orders;
 }
 
 Result<QStringList> writeParts(const QString &out, const std::vector<BundleFile> &files)

@@ -78,11 +78,11 @@ Result<OrderEvents> eventsOfOrder(const Database &database, const QString &order
 /// what is in doubt: it is left out of the facts.
 Result<void> setAsideIn(const Database &database, const QString &order,
                         const std::vector<FactOrigin> &tellers, std::vector<Fact> &facts,
-                        DecisionInput &input)
+                        std::vector<SetAside> &setAsideHere, QMap<QString, QString> &toldUnderHere)
 {
     LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(order));
     const std::vector<SetAside> aside = setAside(facts, tellers, conflicts);
-    input.setAside.insert(input.setAside.end(), aside.begin(), aside.end());
+    setAsideHere.insert(setAsideHere.end(), aside.begin(), aside.end());
     QSet<QString> ids;
     for (const SetAside &each : aside)
         ids.insert(each.fact);
@@ -91,7 +91,7 @@ Result<void> setAsideIn(const Database &database, const QString &order,
     const QHash<QString, QString> told = toldUnder(conflicts);
     for (const Fact &fact : facts)
         if (told.contains(fact.id))
-            input.toldUnder.insert(fact.id, told.value(fact.id));
+            toldUnderHere.insert(fact.id, told.value(fact.id));
     return {};
 }
 
@@ -111,7 +111,8 @@ Result<void> readOtherStations(const Database &database, DecisionInput &input)
 {
     const QString &order = input.order.number;
     LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(order));
-    LOOPWRIGHT_TRY(setAsideIn(database, order, tellers, input.facts, input));
+    LOOPWRIGHT_TRY(
+        setAsideIn(database, order, tellers, input.facts, input.setAside, input.toldUnder));
     const QHash<QString, QString> pairs = pairsTold(tellers, input.order.pair);
     for (const Fact &fact : input.facts)
         if (const QString pair = pairs.value(fact.id);
@@ -155,12 +156,12 @@ void readHistory(const std::vector<Event> &events, DecisionInput &input)
     input.order = withValues(input.order, before);
 }
 
-/// What another order says of hazards: cards, closings, and what strikes one of them out.
-Result<std::vector<Fact>> cardsOf(const Database &database, const QString &order,
-                                  DecisionInput &input)
+/// What an order of these records says of hazards to others.
+Result<HazardCards> ownHazardCards(const Database &database, const StoredOrder &stored)
 {
+    const QString &order = stored.order.number;
+    HazardCards cards;
     LOOPWRIGHT_ASSIGN(auto facts, FactStore(database).ofOrder(order));
-    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(order));
     LOOPWRIGHT_ASSIGN(const auto told, eventsOfOrder(database, order));
     std::erase_if(facts, [](const Fact &fact) {
         return !fact.as<SafetyFact>() && !fact.as<HazardClosedFact>() && !fact.as<VoidFact>();
@@ -168,59 +169,80 @@ Result<std::vector<Fact>> cardsOf(const Database &database, const QString &order
     QHash<QString, QString> pairs;
     if (told.fromElsewhere) { // most orders never leave the office
         LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(order));
-        LOOPWRIGHT_TRY(setAsideIn(database, order, tellers, facts, input));
+        LOOPWRIGHT_TRY(
+            setAsideIn(database, order, tellers, facts, cards.setAside, cards.toldUnder));
         pairs = pairsTold(tellers, stored.order.pair);
     }
-    std::vector<Fact> cards;
     QSet<QString> ids;
     for (const Fact &fact : facts)
         if (fact.as<SafetyFact>() || fact.as<HazardClosedFact>()) {
-            cards.push_back(fact);
+            cards.facts.push_back(fact);
             if (fact.pair.isEmpty()) // on the pair of its own order, which nobody asks later
-                cards.back().pair = pairs.value(fact.id);
-            if (cards.back().pair.isEmpty())
-                cards.back().pair = stored.order.pair;
+                cards.facts.back().pair = pairs.value(fact.id);
+            if (cards.facts.back().pair.isEmpty())
+                cards.facts.back().pair = stored.order.pair;
             ids.insert(fact.id);
         }
     for (const Fact &fact : facts)
         if (const auto *voiding = fact.as<VoidFact>(); voiding && ids.contains(voiding->fact))
-            cards.push_back(fact);
+            cards.facts.push_back(fact);
     for (const Event &event : told.events)
-        input.bySupervisor << supervisedIn(event.detail);
+        cards.bySupervisor << supervisedIn(event.detail);
     return cards;
 }
 
-/// The hazards of the pair and of the premises that were read for other orders.
-Result<void> readHazardsElsewhere(const Database &database, DecisionInput &input)
+void addCards(const HazardCards &cards, std::vector<Fact> &facts, DecisionInput &input)
+{
+    facts.insert(facts.end(), cards.facts.begin(), cards.facts.end());
+    input.bySupervisor << cards.bySupervisor;
+    input.setAside.insert(input.setAside.end(), cards.setAside.begin(), cards.setAside.end());
+    input.toldUnder.insert(cards.toldUnder);
+}
+
+/// On whose pair a hazard nearby may have been closed.
+Result<QStringList> ordersOnPairOf(const Database &database, const QString &order)
 {
     const HazardStore hazards(database);
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).find(order));
+    if (stored)
+        return hazards.ordersOnPairs(order, stored->order.office,
+                                     {pairIdentity(stored->order.pair)});
+    LOOPWRIGHT_ASSIGN(const auto told, hazards.told(order));
+    return told ? hazards.ordersOnPairs(order, told->office, told->pairs)
+                : Result<QStringList>(QStringList());
+}
+
+/// The hazards of the pair and of the premises that were read for other orders.
+Result<void> readHazardsElsewhere(const EvidenceStore &evidence, const Database &database,
+                                  DecisionInput &input)
+{
+    const HazardStore hazards(database);
+    const QString &own = input.order.number;
     QStringList pairs;
     for (const QString &name : pairInForce(input, standingFacts(input.facts)))
         pairs << pairIdentity(name);
     // Its own hazards may have been closed on the pair that it had before.
-    LOOPWRIGHT_ASSIGN(const auto noted, hazards.pairsOf(input.order.number));
-    LOOPWRIGHT_ASSIGN(const auto onPair, hazards.ordersOnPairs(input.order, pairs + noted));
+    LOOPWRIGHT_ASSIGN(const auto noted, hazards.pairsOf(own));
+    LOOPWRIGHT_ASSIGN(const auto onPair,
+                      hazards.ordersOnPairs(own, input.order.office, pairs + noted));
     LOOPWRIGHT_ASSIGN(const auto nearby, hazards.ordersAtPremises(input.order));
     for (const QString &order : onPair) {
-        LOOPWRIGHT_ASSIGN(const auto cards, cardsOf(database, order, input));
-        input.pairCards.insert(input.pairCards.end(), cards.begin(), cards.end());
+        LOOPWRIGHT_ASSIGN(const auto cards, evidence.hazardCardsOf(order));
+        addCards(cards, input.pairCards, input);
     }
-    // A hazard nearby may have been closed on another order of its pair.
     QStringList closedThere;
     for (const QString &number : nearby) {
-        LOOPWRIGHT_ASSIGN(const auto other, OrderStore(database).get(number));
-        LOOPWRIGHT_ASSIGN(const auto more,
-                          hazards.ordersOnPairs(other.order, {pairIdentity(other.order.pair)}));
+        LOOPWRIGHT_ASSIGN(const auto more, ordersOnPairOf(database, number));
         closedThere << more;
     }
     QStringList places = nearby + closedThere;
     places.removeDuplicates();
-    places.removeAll(input.order.number);
+    places.removeAll(own);
     for (const QString &order : std::as_const(places)) {
         if (onPair.contains(order))
             continue;
-        LOOPWRIGHT_ASSIGN(const auto cards, cardsOf(database, order, input));
-        input.premisesCards.insert(input.premisesCards.end(), cards.begin(), cards.end());
+        LOOPWRIGHT_ASSIGN(const auto cards, evidence.hazardCardsOf(order));
+        addCards(cards, input.premisesCards, input);
     }
     input.bySupervisor.removeDuplicates();
     return {};
@@ -314,6 +336,19 @@ Result<std::vector<Fact>> visitsInOtherOrders(const Database &database, const Se
 
 } // namespace
 
+Result<HazardCards> EvidenceStore::hazardCardsOf(const QString &order) const
+{
+    HazardCards cards;
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(m_database).find(order));
+    if (stored) {
+        LOOPWRIGHT_ASSIGN(cards, ownHazardCards(m_database, *stored));
+    }
+    LOOPWRIGHT_ASSIGN(const auto told, HazardStore(m_database).told(order));
+    if (told)
+        cards.add(told->cards);
+    return cards;
+}
+
 Result<std::vector<Visit>> EvidenceStore::visitsTo(const ServiceOrder &order,
                                                    const std::vector<Fact> &facts,
                                                    QDate today) const
@@ -354,7 +389,7 @@ Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString
     input.selfTests = std::move(shared.selfTests);
     LOOPWRIGHT_ASSIGN(auto instruments, instrumentsOf(m_database, input.facts));
     input.instruments = std::move(instruments);
-    LOOPWRIGHT_TRY(readHazardsElsewhere(m_database, input));
+    LOOPWRIGHT_TRY(readHazardsElsewhere(*this, m_database, input));
     return input;
 }
 

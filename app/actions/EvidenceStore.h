@@ -2,6 +2,7 @@
 // The one bridge from the records to `decide`: gathers what was ordered, what is in use elsewhere,
 // and the evidence.
 
+#include "core/acceptance/HazardCards.h"
 #include "core/acceptance/Judge.h"
 #include "db/OrderStore.h"
 
@@ -25,6 +26,8 @@ public:
     /// A completed or cancelled order has no conflicts: what it held may be on another circuit by
     /// now.
     Result<DecisionInput> of(const StoredOrder &stored, const QString &limitSet) const;
+    /// What the order says of hazards to others, here or as an office told.
+    Result<HazardCards> hazardCardsOf(const QString &order) const;
     /// The visits to the premises of an order that its facts and those of other orders there
     /// record: on the days of its facts, and on `today` if it is valid.
     Result<std::vector<Visit>> visitsTo(const ServiceOrder &order, const std::vector<Fact> &facts,

@@ -58,11 +58,13 @@ Result<void> ValueJoining::checkKnown(const ServiceOrder &van) const
                                                "is not in its records: an older copy of them is "
                                                "in use.")
                                            .arg(m_entry.number));
-    if (before && before->uuid != m_entry.uuid)
+    // Entered in the van and here it is one order, if it is of one circuit.
+    if (before && before->uuid != m_entry.uuid && before->order.circuit != van.circuit)
         return noJoin("number_in_use",
-                      QString("The van made an order %1 of its own, and another one has that "
-                              "number here: give it another number.")
-                          .arg(m_entry.number));
+                      QString("The van made an order %1 of its own, of circuit %2, and here it is "
+                              "of circuit %3. Enter it in the van under its right number, record "
+                              "its work there anew, cancel the wrong one, and bring it back.")
+                          .arg(m_entry.number, van.circuit, before->order.circuit));
     if (before && before->order.circuit != van.circuit)
         return noJoin(
             "unknown_order",

@@ -2,11 +2,13 @@
 
 #include "app/actions/Acting.h"
 #include "app/actions/BoardRefresh.h"
+#include "app/actions/BundleHazards.h"
 #include "app/actions/BundleOrders.h"
 #include "app/actions/BundleRegisters.h"
 #include "app/actions/Events.h"
 #include "app/actions/Keys.h"
 #include "app/actions/OrderIntake.h"
+#include "app/actions/VanWarnings.h"
 #include "db/CertificateStore.h"
 #include "db/KeyStore.h"
 #include "db/MetaStore.h"
@@ -67,8 +69,9 @@ Result<std::optional<TakenBundle>> whyNotOpened(Records &records, const BundleIn
     LOOPWRIGHT_ASSIGN(const auto tag, MetaStore(database).station());
     if (file.bundle.station != tag)
         return refused("other_station",
-                       QString("It is for station %1, and this is %2: a van that was restored must "
-                               "be added to the office again.")
+                       QString("It is for station %1, and this is %2: give it to that van. If this "
+                               "van had that tag and was restored from a backup, have the office "
+                               "add it again, and hand its orders out anew.")
                            .arg(file.bundle.station, tag));
     if (!keys || !file.isSignedBy(keys->sender.bytes))
         return refused("signature", "Its signature is not that of the key that it names.");
@@ -127,8 +130,21 @@ Result<void> takeHead(Records &records, const BundleFile &file, const BundleKeys
     }
     LOOPWRIGHT_TRY(learnKeys(records, transaction, keys));
     LOOPWRIGHT_TRY(takeRegisters(transaction, file.bundle.registers, lines, place));
+    LOOPWRIGHT_TRY(takeHazards(records, transaction, file.bundle.registers, place));
     return transaction.commit(registerEvent(
         records, "bundle_opened", {{"bundle", file.id}, {"station", keys.sender.holder}}));
+}
+
+Finding changedHere()
+{
+    return {Severity::Warning,
+            "order_changed",
+            QT_TRANSLATE_NOOP("core",
+                              "The order was changed here and in the office; it stays as it "
+                              "is here until the office has decided."),
+            {},
+            {},
+            0};
 }
 
 /// The order as it is now, unless it was changed here since it was taken along: then `base`, what
@@ -139,12 +155,21 @@ Result<bool> takeOrderAlong(Records &records, Transaction &transaction, const Bu
 {
     LOOPWRIGHT_ASSIGN(const auto order, orderIn(entry, entry.content, place + ".content"));
     LOOPWRIGHT_ASSIGN(const auto before, OrderStore(records.database()).find(entry.number));
-    if (before && before->uuid != entry.uuid)
-        return failure(ErrorCode::Refused,
-                       QString("Another order %1 was made here.").arg(entry.number),
-                       "number_in_use");
+    const bool isTwice = before && before->uuid != entry.uuid; // entered here and in the office
+    if (isTwice && before->order.circuit != order.circuit)
+        return failure(
+            ErrorCode::Refused,
+            QString("An order %1 was made here, of circuit %2, and the office has one of "
+                    "circuit %3. Enter the one that was made here under its right "
+                    "number, record its work anew, and cancel the wrong one.")
+                .arg(entry.number, before->order.circuit, order.circuit),
+            "number_in_use");
     if (before && before->order == order)
         return false;
+    if (isTwice) {
+        joined.findings.push_back(changedHere());
+        return false;
+    }
     if (before) {
         LOOPWRIGHT_ASSIGN(const auto tag, MetaStore(records.database()).station());
         LOOPWRIGHT_ASSIGN(const auto carried,
@@ -152,21 +177,17 @@ Result<bool> takeOrderAlong(Records &records, Transaction &transaction, const Bu
         const auto mine = std::ranges::find(carried, tag, &CarriedOrder::station);
         const QByteArray now = canonicalJson(before->order.toJson());
         if (mine != carried.end() && mine->content != now) {
-            joined.findings.push_back(
-                {Severity::Warning,
-                 "order_changed",
-                 Text(QT_TRANSLATE_NOOP(
-                     "core", "The order was changed here and in the office; it stays as it is here "
-                             "until the office has decided.")),
-                 {},
-                 {},
-                 0});
+            joined.findings.push_back(changedHere());
             base = mine->content;
             return false;
         }
     }
     LOOPWRIGHT_ASSIGN(auto taken, takeOrder(records, transaction, order, before, false,
                                             {entry.uuid, entry.circuitUuid}));
+    joined.isNew = !before;
+    if (before)
+        for (Finding &finding : changeWarnings(before->order, order))
+            joined.findings.push_back(std::move(finding));
     taken.event.kind = before ? "order_changed_in_office" : "order_opened";
     // What the change makes old, the office's own events say.
     taken.event.detail.remove("retires");
@@ -193,15 +214,26 @@ Result<JoinedOrder> openOrderOf(Records &records, const BundleFile &file, const 
         carried, [&](const CarriedOrder &each) { return !each.back && each.bundle == file.id; });
     joined.added = parts.added;
     joined.alreadyThere = parts.alreadyThere;
-    if (!changed && told == 0 && parts.added.isEmpty() && isOut) {
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(entry.number));
+    const bool isNews = changed || told > 0 || !parts.added.isEmpty() || !isOut;
+    if (!isNews)
         joined.verdict = BundleVerdict::AlreadyThere;
+    if (!entry.with.isEmpty())
+        joined.findings.push_back(outWarning(entry.with));
+    const bool ahead = std::ranges::any_of(entry.events, [&](const ForeignEvent &each) {
+        return each.event.at.isAheadOf(records.now());
+    });
+    if (ahead)
+        joined.findings.push_back(clockBehindWarning(records.now()));
+    if (!isNews) {
+        LOOPWRIGHT_TRY(warnOfHazards(records, stored, joined));
         return joined;
     }
     if (!isOut)
         LOOPWRIGHT_TRY(StationStore::carry(transaction,
                                            {entry.number, tag, {}, file.id, base, records.now()}));
-    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(entry.number));
     LOOPWRIGHT_TRY(refreshState(records, transaction, entry.number));
+    LOOPWRIGHT_TRY(warnOfHazards(records, stored, joined));
     if (changed)
         LOOPWRIGHT_TRY(tellHeldOrders(records, transaction, events));
     LOOPWRIGHT_TRY(refreshOrdersOnVisits(records, transaction, stored.order, parts.facts));

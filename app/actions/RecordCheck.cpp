@@ -1,6 +1,7 @@
 #include "app/actions/RecordCheck.h"
 
 #include "db/FactStore.h"
+#include "db/HazardStore.h"
 
 #include <QUuid>
 
@@ -54,7 +55,10 @@ Result<void> checkHazard(Records &records, const JobRecord &record, const QStrin
                          const QString &place)
 {
     // The hazard is the pair's, so the card may be of another order.
-    LOOPWRIGHT_ASSIGN(const auto card, findNamed(records, record, id));
+    LOOPWRIGHT_ASSIGN(auto card, findNamed(records, record, id));
+    if (!card) {
+        LOOPWRIGHT_ASSIGN(card, HazardStore(records.database()).toldCard(id));
+    }
     if (!card || !card->as<SafetyFact>())
         return failure(
             ErrorCode::BadInput,

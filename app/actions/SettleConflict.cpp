@@ -18,7 +18,7 @@ namespace loopwright {
 
 namespace {
 
-Result<ShownConflict> openConflict(Records &records, const QString &id)
+Result<ShownConflict> conflictToSettle(Records &records, const QString &id, bool anew)
 {
     LOOPWRIGHT_ASSIGN(const auto known, ConflictStore(records.database()).find(id));
     if (!known)
@@ -27,8 +27,16 @@ Result<ShownConflict> openConflict(Records &records, const QString &id)
     if (!known->stands)
         return failure(ErrorCode::Refused,
                        "The conflict holds no longer: more was told since, see what is open now.");
-    if (!known->isOpen())
-        return failure(ErrorCode::Refused, "The conflict is settled already.");
+    if (!known->isOpen() && !anew)
+        return failure(
+            ErrorCode::Refused,
+            QString("The conflict is settled already, by %1: %2. If that was wrong, settle it "
+                    "anew.")
+                .arg(known->settled->by, known->settled->because));
+    if (!known->isOpen() && !isSettledLoosely(*known))
+        return failure(ErrorCode::Refused,
+                       "This settlement changed the order or an entry and is not taken back: "
+                       "change the order, or strike the entry out and record the right one.");
     return shownConflict(records, *known);
 }
 
@@ -242,16 +250,19 @@ void Settling::noteOtherName()
 } // namespace
 
 Result<StationConflict> settleConflict(Records &records, const QString &id, const QString &side,
-                                       const QString &because)
+                                       const QString &because, bool anew)
 {
     LOOPWRIGHT_TRY(checkReason(because, "Say why it is settled so."));
-    LOOPWRIGHT_ASSIGN(const auto shown, openConflict(records, id));
+    LOOPWRIGHT_ASSIGN(const auto shown, conflictToSettle(records, id, anew));
     LOOPWRIGHT_TRY(allow(records, Act::SendVans, shown.conflict.order));
     LOOPWRIGHT_ASSIGN(const auto tag, tagOfSide(shown, side));
     if (shown.conflict.code == ConflictCode::FactDiffers && tag != officeSide)
         LOOPWRIGHT_TRY(allow(records, Act::VoidAnothersFact, shown.conflict.order));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    const Settlement settlement{tag, because.trimmed(), records.by(), records.now()};
+    const Moment now = records.now();
+    const auto &before = shown.conflict.settled;
+    const Settlement settlement{tag, because.trimmed(), records.by(), now,
+                                before ? before->first : now};
     LOOPWRIGHT_TRY(Settling(records, transaction, shown.conflict, settlement).run());
     StationConflict settled = shown.conflict;
     settled.settled = settlement;

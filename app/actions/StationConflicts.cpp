@@ -3,9 +3,12 @@
 #include "app/actions/ToldFacts.h"
 #include "core/acceptance/DecisionInput.h"
 #include "core/acceptance/FactWords.h"
+#include "core/acceptance/Proof.h"
 #include "core/base/Json.h"
+#include "core/base/PaperTime.h"
 #include "core/certificate/CertificateNumber.h"
 #include "core/order/OrderColumns.h"
+#include "db/CertificateStore.h"
 #include "db/ConflictStore.h"
 #include "db/OrderStore.h"
 #include "db/StationStore.h"
@@ -18,6 +21,30 @@
 namespace loopwright {
 
 namespace {
+
+/// What is asked of an order for each of its conflicts.
+struct OrderTold
+{
+    StoredOrder stored;
+    std::vector<FactOrigin> tellers;
+    /// But for those of which there are several contents: whose content stands under such an id is
+    /// chance, and it hangs on that conflict alone.
+    std::vector<Fact> facts;
+    QStringList certificates; ///< numbers
+};
+
+Result<OrderTold> readOrder(const Database &database, const QString &order)
+{
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(order));
+    LOOPWRIGHT_ASSIGN(auto told, ToldFacts::read(database, order));
+    const QSet<QString> aside = told.differing();
+    std::erase_if(told.facts, [&aside](const Fact &fact) { return aside.contains(fact.id); });
+    OrderTold read{stored, std::move(told.tellers), std::move(told.facts), {}};
+    LOOPWRIGHT_ASSIGN(const auto certificates, CertificateStore(database).ofOrder(order));
+    for (const StoredCertificate &each : certificates)
+        read.certificates << each.number;
+    return read;
+}
 
 Text valuesOf(const StationConflict &conflict, int side)
 {
@@ -70,7 +97,76 @@ Text twiceSays(const StationConflict &conflict)
         .arg(listed("orders").join(", "));
 }
 
-Text saysOf(const StationConflict &conflict, const QString &side, const QString &content)
+/// "5 entries, 4 March 2026, 08:32 to 08:47 (UTC-06:00)"
+Text entriesText(const std::vector<const Fact *> &facts)
+{
+    if (facts.empty())
+        return QT_TRANSLATE_NOOP("core", "no entry");
+    const auto [first, last] =
+        std::ranges::minmax(facts, {}, [](const Fact *fact) { return timeOf(*fact); });
+    return Text::joined(
+        {Text::counted(QT_TRANSLATE_NOOP("core", "%n entry"),
+                       QT_TRANSLATE_NOOP("core", "%n entries"), qint64(facts.size())),
+         Text::verbatim(paperTimes(timeOf(*first), timeOf(*last)))},
+        ", ");
+}
+
+/// What counts if it is settled for that side, and what is set aside then.
+Text workSays(const OrderTold &order, const QString &side)
+{
+    std::vector<const Fact *> counts, aside;
+    for (const Fact &fact : order.facts)
+        if (isEvidence(fact))
+            aside.push_back(&fact);
+    if (side == bothSides)
+        return Text(QT_TRANSLATE_NOOP("core", "Both worked on this line: all of it counts (%1)."))
+            .arg(entriesText(aside));
+    counts = workOf(side, order.facts, order.tellers);
+    std::erase_if(aside, [&counts](const Fact *fact) {
+        return std::ranges::find(counts, fact) != counts.end();
+    });
+    return Text(side == officeSide
+                    ? QT_TRANSLATE_NOOP("core", "Only what was recorded in the office counts: %1. "
+                                                "Set aside: %2.")
+                    : QT_TRANSLATE_NOOP("core", "Only what this station recorded counts: %1. Set "
+                                                "aside: %2."))
+        .arg(entriesText(counts))
+        .arg(entriesText(aside));
+}
+
+/// The numbers that bear the tag of the station, the office's: none of those that are known.
+Text certificateSays(const OrderTold &order, const StationConflict &conflict, const QString &side)
+{
+    const QStringList stations = conflict.content.value("stations").toVariant().toStringList();
+    QStringList numbers;
+    for (const QString &number : order.certificates) {
+        const QString tag = number.section('-', 1, 1);
+        if (tag == side || (side == officeSide && !stations.contains(tag)))
+            numbers << number;
+    }
+    return Text(side == officeSide
+                    ? QT_TRANSLATE_NOOP("core", "The certificate of the office stands: %1.")
+                    : QT_TRANSLATE_NOOP("core", "The certificate of this station stands: %1."))
+        .arg(numbers.join(", "));
+}
+
+/// What is dated ahead of that station's work.
+Text aheadSays(const OrderTold &order, const StationConflict &conflict, const QString &side)
+{
+    std::vector<const Fact *> ahead;
+    for (const Fact &fact : order.facts)
+        if (std::ranges::any_of(order.tellers, [&](const FactOrigin &each) {
+                return each.ahead && each.fact == fact.id && each.station == conflict.station;
+            }))
+            ahead.push_back(&fact);
+    return Text(side == officeSide
+                    ? QT_TRANSLATE_NOOP("core", "What is dated ahead never counts: %1.")
+                    : QT_TRANSLATE_NOOP("core", "What is dated ahead counts as it is dated: %1."))
+        .arg(entriesText(ahead));
+}
+
+Text saysOf(const OrderTold &order, const StationConflict &conflict, const QString &side,
+            const QString &content)
 {
     const bool office = side == officeSide;
     switch (conflict.code) {
@@ -86,10 +182,7 @@ Text saysOf(const StationConflict &conflict, const QString &side, const QString 
         return QT_TRANSLATE_NOOP("core", "Seen: what came after the end is kept and decides "
                                          "nothing.");
     case ConflictCode::TwoStations:
-        if (side == bothSides)
-            return QT_TRANSLATE_NOOP("core", "Both worked on this line: all of it counts.");
-        return office ? QT_TRANSLATE_NOOP("core", "Only what was recorded in the office counts.")
-                      : QT_TRANSLATE_NOOP("core", "Only what this station recorded counts.");
+        return workSays(order, side);
     case ConflictCode::ValueInUse:
         return Text(office ? QT_TRANSLATE_NOOP("core", "%1 It stays there; this order gets another "
                                                        "value.")
@@ -101,8 +194,7 @@ Text saysOf(const StationConflict &conflict, const QString &side, const QString 
                            : QT_TRANSLATE_NOOP("core", "What this station recorded counts: %1"))
             .arg(content);
     case ConflictCode::CertificateSuperseded:
-        return office ? QT_TRANSLATE_NOOP("core", "The certificate of the office stands.")
-                      : QT_TRANSLATE_NOOP("core", "The certificate of this station stands.");
+        return certificateSays(order, conflict, side);
     case ConflictCode::CertificateTwice:
         return twiceSays(conflict);
     case ConflictCode::Forked:
@@ -112,8 +204,7 @@ Text saysOf(const StationConflict &conflict, const QString &side, const QString 
     case ConflictCode::ClockAhead:
         break;
     }
-    return office ? QT_TRANSLATE_NOOP("core", "What is dated ahead never counts.")
-                  : QT_TRANSLATE_NOOP("core", "What is dated ahead counts as it is dated.");
+    return aheadSays(order, conflict, side);
 }
 
 QStringList factsOf(const StationConflict &conflict, const std::vector<Fact> &facts,
@@ -174,25 +265,6 @@ Result<Fact> factAsTold(const StationConflict &conflict, const QString &side)
 
 namespace {
 
-/// What is asked of an order for each of its conflicts.
-struct OrderTold
-{
-    StoredOrder stored;
-    std::vector<FactOrigin> tellers;
-    /// But for those of which there are several contents: whose content stands under such an id is
-    /// chance, and it hangs on that conflict alone.
-    std::vector<Fact> facts;
-};
-
-Result<OrderTold> readOrder(const Database &database, const QString &order)
-{
-    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(order));
-    LOOPWRIGHT_ASSIGN(auto told, ToldFacts::read(database, order));
-    const QSet<QString> aside = told.differing();
-    std::erase_if(told.facts, [&aside](const Fact &fact) { return aside.contains(fact.id); });
-    return OrderTold{stored, std::move(told.tellers), std::move(told.facts)};
-}
-
 Result<ShownConflict> shownIn(const Database &database, const OrderTold &order,
                               const StationConflict &conflict)
 {
@@ -201,10 +273,10 @@ Result<ShownConflict> shownIn(const Database &database, const OrderTold &order,
         LOOPWRIGHT_ASSIGN(const auto station, StationStore(database).ofTag(tag));
         return station ? station->name : tag;
     };
-    for (const QString &side : sidesOf(conflict, order.tellers)) {
+    for (const QString &side : sidesOf(conflict, order.facts, order.tellers)) {
         LOOPWRIGHT_ASSIGN(const QString name, nameOf(side));
         LOOPWRIGHT_ASSIGN(const auto content, contentOf(conflict, side, order.stored.order.kind));
-        shown.sides.push_back({name, side, saysOf(conflict, side, content)});
+        shown.sides.push_back({name, side, saysOf(order, conflict, side, content)});
         if (side != officeSide && side != bothSides)
             shown.stations << name;
     }

@@ -31,9 +31,9 @@ Result<ShownConflict> shownConflict(Records &records, const StationConflict &con
 Result<std::vector<ShownConflict>> stationConflicts(Records &records, const QString &order = {},
                                                     bool settledToo = false);
 
-/// Refused if `side` is none of its sides, if it is settled, or the value is still in use; NotFound
-/// if there is no such conflict; Usage without a reason.
+/// Refused if `side` is none of its sides, if it is settled (`anew`: so that it changed something),
+/// or the value is still in use; NotFound if there is no such conflict; Usage without a reason.
 Result<StationConflict> settleConflict(Records &records, const QString &id, const QString &side,
-                                       const QString &because);
+                                       const QString &because, bool anew = false);
 
 } // namespace loopwright

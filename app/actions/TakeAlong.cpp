@@ -3,14 +3,18 @@
 #include "app/actions/Acting.h"
 #include "app/actions/Board.h"
 #include "app/actions/BoardRefresh.h"
+#include "app/actions/BundleHazards.h"
 #include "app/actions/BundleOrders.h"
 #include "app/actions/BundleParts.h"
 #include "app/actions/BundleRegisters.h"
 #include "app/actions/Events.h"
 #include "app/actions/Keys.h"
 #include "app/actions/OutFile.h"
+#include "app/actions/VanWarnings.h"
 #include "db/ForeignStore.h"
 #include "db/KeyStore.h"
+
+#include <QFileInfo>
 
 #include <algorithm>
 
@@ -42,28 +46,57 @@ Result<std::vector<StoredOrder>> wishedOrders(Records &records, const TakingAlon
 }
 
 /// Why an order stays; nothing if it goes.
-Result<std::optional<TakenAlong::Stays>>
-staying(const Database &database, const StoredOrder &stored, const PeerStation &van, bool anyway)
+std::optional<Finding> staying(const StoredOrder &stored, const PeerStation &van,
+                               const std::vector<CarriedOrder> &carried, bool anyway)
 {
     const QString &number = stored.order.number;
+    const auto because = [](const char *code, Text reason) {
+        return std::optional(Finding{Severity::Error, code, std::move(reason), {}, {}, 0});
+    };
     if (stored.status != OrderStatus::Open)
-        return std::optional(TakenAlong::Stays{
-            number, "order_closed",
-            Text(QT_TRANSLATE_NOOP("core", "Order %1 is no longer open.")).arg(number)});
-    LOOPWRIGHT_ASSIGN(const auto carried, StationStore(database).carried(number));
+        return because("order_closed",
+                       Text(QT_TRANSLATE_NOOP("core", "Order %1 is no longer open.")).arg(number));
     for (const CarriedOrder &each : carried)
         if (!each.back && each.station != van.tag && !anyway)
-            return std::optional(TakenAlong::Stays{
-                number, "order_out",
-                Text(QT_TRANSLATE_NOOP("core", "Order %1 is with station %2 since %3."))
-                    .arg(number)
-                    .arg(each.shownName())
-                    .arg(each.since.localDate().toString(Qt::ISODate))});
-    return std::optional<TakenAlong::Stays>();
+            return because("order_out",
+                           Text(QT_TRANSLATE_NOOP("core", "Order %1 is with station %2 since %3."))
+                               .arg(number)
+                               .arg(each.shownName())
+                               .arg(each.since.localDate().toString(Qt::ISODate)));
+    return std::nullopt;
+}
+
+/// The names of other stations that have it.
+QStringList otherStations(const std::vector<CarriedOrder> &carried, const PeerStation &van)
+{
+    QStringList names;
+    for (const CarriedOrder &each : carried)
+        if (each.isOut() && each.station != van.tag)
+            names << each.shownName();
+    return names;
+}
+
+/// What whoever hands the order to the van must know.
+Result<Findings> warningsOf(Records &records, const StoredOrder &stored, const PeerStation &van,
+                            const std::vector<CarriedOrder> &carried, const QStringList &with)
+{
+    LOOPWRIGHT_ASSIGN(Findings warnings, hazardWarnings(records, stored));
+    for (const CarriedOrder &each : carried) {
+        if (each.station != van.tag)
+            continue;
+        LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(each.content, each.order));
+        LOOPWRIGHT_ASSIGN(const auto before, ServiceOrder::fromJson(object, each.order));
+        for (Finding &finding : changeWarnings(before, stored.order))
+            warnings.push_back(std::move(finding));
+    }
+    if (!with.isEmpty())
+        warnings.push_back(outWarning(with));
+    return warnings;
 }
 
 /// What every part of the bundle says.
-Result<Bundle> outline(Records &records, const Signer &signer, const PublicKey &van)
+Result<Bundle> outline(Records &records, const Signer &signer, const PublicKey &van,
+                       const std::vector<StoredOrder> &orders)
 {
     Bundle bundle;
     bundle.kind = BundleKind::Out;
@@ -73,6 +106,9 @@ Result<Bundle> outline(Records &records, const Signer &signer, const PublicKey &
         signer.issuer.line(true) + '\n' + signer.key.line(true) + '\n' + van.line(true) + '\n';
     LOOPWRIGHT_ASSIGN(auto registers, registersOf(records.database()));
     bundle.registers = std::move(registers);
+    LOOPWRIGHT_ASSIGN(const auto hazards, hazardsGoing(records, orders));
+    if (!hazards.isEmpty())
+        bundle.registers.insert("hazards", hazards);
     return bundle;
 }
 
@@ -115,11 +151,12 @@ Result<std::vector<Event>> carryOut(Records &records, Transaction &transaction,
 QJsonObject TakenAlong::toJson() const
 {
     QJsonArray findings;
-    for (const Stays &each : stays)
-        findings << QJsonObject{{"order", each.order},
-                                {"code", each.code},
-                                {"severity", severityName(Severity::Error)},
-                                {"reason", each.reason.english()}};
+    for (const auto *list : {&stays, &warnings})
+        for (const Told &each : *list)
+            findings << QJsonObject{{"order", each.order},
+                                    {"code", each.finding.code},
+                                    {"severity", severityName(each.finding.severity)},
+                                    {"reason", each.finding.reason.english()}};
     return {{"bundle", bundle.isEmpty() ? QJsonValue() : QJsonValue(bundle)},
             {"station", station},
             {"tag", tag},
@@ -146,23 +183,47 @@ Result<PublicKey> endorsedKey(Records &records, Transaction &transaction, const 
     return key;
 }
 
-Result<std::vector<BundledOrder>> ordersGoing(Records &records, const PeerStation &van,
-                                              const std::vector<StoredOrder> &wished, bool anyway,
-                                              TakenAlong &taken, Steps &steps)
+struct OrdersGoing
 {
-    std::vector<BundledOrder> going;
+    std::vector<StoredOrder> orders;
+    std::vector<BundledOrder> entries;
+};
+Result<OrdersGoing> ordersGoing(Records &records, const PeerStation &van,
+                                const std::vector<StoredOrder> &wished, bool anyway,
+                                TakenAlong &taken, Steps &steps)
+{
+    OrdersGoing going;
     for (const StoredOrder &stored : wished) {
         LOOPWRIGHT_TRY(steps.next());
-        LOOPWRIGHT_ASSIGN(auto stays, staying(records.database(), stored, van, anyway));
-        if (stays) {
-            taken.stays.push_back(std::move(*stays));
+        const QString &number = stored.order.number;
+        LOOPWRIGHT_ASSIGN(const auto carried, StationStore(records.database()).carried(number));
+        if (auto stays = staying(stored, van, carried, anyway)) {
+            taken.stays.push_back({number, std::move(*stays)});
             continue;
         }
         LOOPWRIGHT_ASSIGN(auto entry, orderGoingOut(records, stored));
-        going.push_back(std::move(entry));
-        taken.orders << stored.order.number;
+        entry.with = otherStations(carried, van);
+        LOOPWRIGHT_ASSIGN(auto warnings, warningsOf(records, stored, van, carried, entry.with));
+        for (Finding &finding : warnings)
+            taken.warnings.push_back({number, std::move(finding)});
+        going.entries.push_back(std::move(entry));
+        going.orders.push_back(stored);
+        taken.orders << number;
     }
     return going;
+}
+
+/// Orders that were in the file and are out may be in no file any more.
+Result<void> tellWrittenOver(const Database &database, const QString &out,
+                             const std::vector<BundleFile> &files, TakenAlong &taken)
+{
+    for (const QString &order : writtenOver(out, files)) {
+        LOOPWRIGHT_ASSIGN(const auto with, StationStore(database).outAt(order));
+        if (!with.empty())
+            taken.warnings.push_back({order, fileReplacedWarning(order, QFileInfo(out).fileName(),
+                                                                 with.front().station)});
+    }
+    return {};
 }
 
 } // namespace
@@ -178,17 +239,18 @@ Result<TakenAlong> takeAlong(Records &records, const TakingAlong &wish, const Pr
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto wished, wishedOrders(records, wish));
     Steps steps(progress, 2 * qint64(wished.size())); // each is read, and noted as out
-    TakenAlong taken{{}, van.name, van.tag, {}, {}, {}};
+    TakenAlong taken{{}, van.name, van.tag, {}, {}, {}, {}};
     LOOPWRIGHT_ASSIGN(auto going, ordersGoing(records, van, wished, wish.anyway, taken, steps));
-    if (going.empty())
+    if (going.entries.empty())
         return taken;
     LOOPWRIGHT_ASSIGN(const auto ours, signer(records, transaction));
     LOOPWRIGHT_ASSIGN(const auto vanKey, endorsedKey(records, transaction, van, ours));
-    LOOPWRIGHT_ASSIGN(auto bundle, outline(records, ours, vanKey));
+    LOOPWRIGHT_ASSIGN(auto bundle, outline(records, ours, vanKey, going.orders));
     LOOPWRIGHT_ASSIGN(const auto lines, testLinesOfAll(records.database()));
     LOOPWRIGHT_ASSIGN(const auto sealed, ours.secret.sealedTo(vanKey.bytes, lines));
     bundle.testLines = QString::fromLatin1(sealed);
-    const auto files = signedParts(bundle, std::move(going), wish.split, ours.secret);
+    const auto files = signedParts(bundle, std::move(going.entries), wish.split, ours.secret);
+    LOOPWRIGHT_TRY(tellWrittenOver(transaction.database(), wish.out, files, taken));
     std::vector<Event> events;
     for (const BundleFile &file : files) {
         LOOPWRIGHT_ASSIGN(const auto told, carryOut(records, transaction, file, steps));
@@ -205,6 +267,29 @@ Result<TakenAlong> takeAlong(Records &records, const TakingAlong &wish, const Pr
                            .arg(van.name, written.error().text()));
     taken.files = std::move(*written);
     return taken;
+}
+
+Result<void> recallOrders(Records &records, const QString &station, const QStringList &orders,
+                          const QString &because)
+{
+    LOOPWRIGHT_TRY(checkReason(because, "Say why they did not go along."));
+    LOOPWRIGHT_TRY(allow(records, Act::SendVans));
+    LOOPWRIGHT_ASSIGN(const auto van, vanNamed(records, station));
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    std::vector<Event> events;
+    QStringList numbers = orders;
+    numbers.removeDuplicates();
+    for (const QString &number : std::as_const(numbers)) {
+        LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(transaction.database()).get(number));
+        LOOPWRIGHT_ASSIGN(const bool was, StationStore::bringHome(transaction, number, van.tag));
+        if (!was)
+            return failure(ErrorCode::Refused,
+                           QString("Order %1 is not out at station %2.").arg(number, station));
+        LOOPWRIGHT_TRY(refreshState(records, transaction, number));
+        events.push_back(orderEvent(records, stored.order, recalledKind,
+                                    {{"station", van.tag}, {"because", because.trimmed()}}));
+    }
+    return transaction.commit(events);
 }
 
 } // namespace loopwright

@@ -21,12 +21,13 @@ struct TakenAlong
     QString bundle; ///< of the first file; empty if none went
     QString station, tag;
     QStringList orders, files;
-    struct Stays
+    struct Told
     {
-        QString order, code;
-        Text reason;
+        QString order;
+        Finding finding;
     };
-    std::vector<Stays> stays;
+    std::vector<Told> stays;    ///< why an order did not go
+    std::vector<Told> warnings; ///< of those that went: VanWarnings.h
 
     QJsonObject toJson() const;
 };
@@ -35,5 +36,11 @@ struct TakenAlong
 /// orders are out and the same command writes the files again.
 Result<TakenAlong> takeAlong(Records &records, const TakingAlong &wish,
                              const Progress &progress = {});
+
+/// They did not go after all: the file never reached the van. Nothing is lost if it did: what it
+/// brings back is taken in as before. Refused, and nothing changed, if one is not out at the
+/// station; NotFound for an unknown order or station; Usage without a reason.
+Result<void> recallOrders(Records &records, const QString &station, const QStringList &orders,
+                          const QString &because);
 
 } // namespace loopwright

@@ -84,7 +84,13 @@ Result<AddedVan> addVan(Records &records, const QString &station, const QByteArr
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     const Database &database = transaction.database();
     LOOPWRIGHT_TRY(checkIsNew(database, station, key, renew));
-    AddedVan added{station, key.holder, key.fingerprint(), false};
+    AddedVan added{station, key.holder, key.fingerprint(), false, {}};
+    LOOPWRIGHT_ASSIGN(const auto before, StationStore(database).find(station));
+    if (before) {
+        LOOPWRIGHT_ASSIGN(const auto old, KeyStore(database).newestOf(before->tag));
+        if (old && old->fingerprint() != added.fingerprint)
+            added.before = old->fingerprint();
+    }
     LOOPWRIGHT_ASSIGN(const auto ofTag, StationStore(database).ofTag(key.holder));
     LOOPWRIGHT_ASSIGN(const auto known, KeyStore(database).find(key.fingerprint()));
     if (ofTag && known && !ofTag->lost)
@@ -127,10 +133,34 @@ Result<PeerStation> vanNamed(Records &records, const QString &station)
 
 Result<std::vector<CarriedOrder>> carriedOrders(Records &records)
 {
-    LOOPWRIGHT_ASSIGN(const auto own, MetaStore(records.database()).station());
-    LOOPWRIGHT_ASSIGN(auto carried, StationStore(records.database()).carried());
-    std::erase_if(carried, [&own](const CarriedOrder &each) { return each.station == own; });
-    return carried;
+    return StationStore(records.database()).carried();
+}
+
+QJsonObject KnownStation::toJson() const
+{
+    return {{"station", station.name},
+            {"tag", station.tag},
+            {"fingerprint", fingerprint},
+            {"state", state()},
+            {"orders", QJsonArray::fromStringList(orders)}};
+}
+
+Result<std::vector<KnownStation>> knownStations(Records &records)
+{
+    const StationStore stations(records.database());
+    LOOPWRIGHT_ASSIGN(const auto all, stations.all());
+    LOOPWRIGHT_ASSIGN(const auto carried, stations.carried());
+    std::vector<KnownStation> known;
+    for (const PeerStation &each : all) {
+        LOOPWRIGHT_ASSIGN(const auto key, KeyStore(records.database()).newestOf(each.tag));
+        LOOPWRIGHT_ASSIGN(const auto newest, stations.find(each.name));
+        KnownStation station{each, key ? key->fingerprint() : QString(), {}, newest == each};
+        for (const CarriedOrder &order : carried)
+            if (order.station == each.tag && !order.back)
+                station.orders << order.order;
+        known.push_back(std::move(station));
+    }
+    return known;
 }
 
 QJsonObject toJson(const CarriedOrder &order)

@@ -11,6 +11,7 @@ struct AddedVan
 {
     QString station, tag, fingerprint;
     bool added = false; ///< else it was known so already
+    QString before;     ///< fingerprint of the key that it had; empty if it is new
 
     QJsonObject toJson() const;
 };
@@ -27,6 +28,19 @@ Result<PeerStation> vanNamed(Records &records, const QString &station);
 
 /// Every order that a van took along, out or back.
 Result<std::vector<CarriedOrder>> carriedOrders(Records &records);
+
+/// A station by each tag that it had.
+struct KnownStation
+{
+    PeerStation station;
+    QString fingerprint; ///< of its newest key
+    QStringList orders;  ///< that are out with it
+    bool inUse = true;   ///< else it has another tag since
+
+    const char *state() const { return station.lost ? "lost" : inUse ? "in_use" : "replaced"; }
+    QJsonObject toJson() const;
+};
+Result<std::vector<KnownStation>> knownStations(Records &records); ///< by name
 QJsonObject toJson(const CarriedOrder &order);
 
 } // namespace loopwright

@@ -260,6 +260,8 @@ namespace {
 ExitStatus tellError(const Error &error, bool json, QIODevice &out, QIODevice &messages)
 {
     say(messages, error.text());
+    if (error.code == ErrorCode::OrderOut)
+        say(messages, "With --anyway it is changed all the same.");
     if (json)
         out.write(canonicalJson(QJsonObject{{"error", errorJson(error)}}) + "\n");
     return exitStatusOf(error.code);

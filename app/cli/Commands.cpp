@@ -46,6 +46,7 @@
 #include "app/cli/commands/Report.h"
 #include "app/cli/commands/Strip.h"
 #include "app/cli/commands/Troubles.h"
+#include "app/cli/commands/VanConflicts.h"
 #include "app/cli/commands/Vans.h"
 #include "app/cli/commands/Variants.h"
 #include "app/cli/commands/Void.h"
@@ -123,6 +124,8 @@ constexpr CommandEntry commands[] = {
     {"van bring", "In the van: bring back what was done", Effect::Changes, makeVanBring},
     {"van receive", "Take in what vans brought back", Effect::Changes, makeVanReceive},
     {"van list", "List the orders that vans took along", Effect::Reads, makeVanList},
+    {"van recall", "Orders did not go along after all", Effect::Changes, makeVanRecall},
+    {"van known", "List the stations that are known", Effect::Reads, makeVanKnown},
     {"van conflicts", "Show what stations say otherwise, both sides", Effect::Reads, makeVanConflicts},
     {"van settle", "Settle what stations say otherwise", Effect::Changes, makeVanSettle},
     // keeping the records

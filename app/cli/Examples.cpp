@@ -93,6 +93,8 @@ constexpr Example examples[] = {
     {"van bring", "--out from-van-7.json --keep"},
     {"van receive", "from-van-7.json"},
     {"van list", ""},
+    {"van recall", "26-0003 --from van-7 --because 'the file was never handed over'"},
+    {"van known", ""},
     {"van conflicts", ""},
     {"van conflicts", "26-0003 --all"},
     {"van settle", "e183c2d7bf9ddd06 --side both --because 'both were at the line that day'"},

@@ -1,6 +1,7 @@
 #include "app/trust/BundleFile.h"
 
 #include "core/base/Json.h"
+#include "core/history/PublicKey.h"
 
 namespace loopwright {
 
@@ -39,15 +40,47 @@ QByteArray BundleFile::bytes() const
            '\n';
 }
 
+namespace {
+
+/// What else the file is, as far as its beginning tells; empty if it may be a bundle.
+QString otherKind(const QByteArray &bytes)
+{
+    if (bytes.trimmed().isEmpty())
+        return "The file is empty: it was not written to its end. Have it written once more.";
+    if (bytes.startsWith("%PDF"))
+        return "This is a PDF, a paper, and no bundle.";
+    if (bytes.startsWith("SQLite format 3"))
+        return "These are whole records and no bundle.";
+    if (!bytes.startsWith('{') && readPublicKeys(bytes, {}))
+        return "This file holds keys and no bundle: van add takes it in.";
+    return {};
+}
+
+/// A text in JSON that is something else.
+QString otherKind(const QJsonObject &object)
+{
+    if (object.contains("facts"))
+        return "This is the record of a job and no bundle: record takes it in.";
+    return object.contains("bundle")
+               ? QString()
+               : QString("This is no bundle: something else wrote it, for another purpose.");
+}
+
+} // namespace
+
 tl::expected<BundleFile, BadBundle> readBundle(const QByteArray &bytes, const QString &fileName)
 {
+    const auto damaged = [&fileName](const QString &sentence) {
+        return bad("damaged", {ErrorCode::BadInput, sentence, fileName});
+    };
+    if (const QString other = otherKind(bytes); !other.isEmpty())
+        return damaged(other);
     const auto object = parseJsonObject(bytes, fileName, 256'000'000);
     if (!object)
-        return bad("damaged", {ErrorCode::BadInput,
-                               QString("This is no whole bundle: it was cut on its way, or is "
-                                       "another kind of file (%1).")
-                                   .arg(object.error().message),
-                               fileName});
+        return damaged("This is no whole bundle: it was cut on its way, or is another kind of "
+                       "file. Have it sent once more.");
+    if (const QString other = otherKind(*object); !other.isEmpty())
+        return damaged(other);
     JsonReader reader(*object, fileName);
     BundleFile file;
     file.id = reader.filledText("id");
@@ -55,14 +88,10 @@ tl::expected<BundleFile, BadBundle> readBundle(const QByteArray &bytes, const QS
     file.signature = reader.filledText("signature").toLatin1();
     const QJsonObject content = reader.raw("bundle").toObject();
     reader.done();
-    if (const auto read = reader.result(); !read)
-        return bad("damaged", read.error());
     // Held against the bytes first: a turned bit is damage, whatever it makes of the text.
-    if (digestOf(content) != file.id)
-        return bad("damaged", {ErrorCode::BadInput,
-                               "The file was damaged on its way: its content is not what was "
-                               "signed. Have it sent once more.",
-                               fileName});
+    if (!reader.result() || digestOf(content) != file.id)
+        return damaged("The file was damaged on its way: its content is not what was signed. Have "
+                       "it sent once more.");
     auto bundle = Bundle::fromJson(content, fileName + ".bundle");
     if (!bundle)
         return bad("form", bundle.error());

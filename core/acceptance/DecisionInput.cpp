@@ -2,6 +2,7 @@
 
 #include "core/acceptance/DecisionInput.h"
 
+#include "core/acceptance/FactList.h"
 #include "core/order/NumberRange.h"
 #include "core/order/OrderIdentifiers.h"
 
@@ -61,48 +62,34 @@ QJsonObject changeJson(const OrderChange &change)
 
 QJsonObject DecisionInput::toJson() const
 {
-    QJsonArray held, changed, used, evidence;
+    QJsonArray held, changed, used;
     for (const Conflict &conflict : conflicts)
         held << conflict.toJson();
     for (const OrderChange &change : changes)
         changed << changeJson(change);
     for (const Instrument &instrument : instruments)
         used << instrument.toJson();
-    for (const Fact &fact : facts)
-        evidence << fact.toJson();
-    QJsonArray made, tested;
+    QJsonArray made;
     for (const Visit &visit : visits)
         made << visit.toJson();
-    for (const Fact &test : selfTests)
-        tested << test.toJson();
-    QJsonArray ofPair, ofPremises;
-    for (const Fact &fact : pairCards)
-        ofPair << fact.toJson();
-    for (const Fact &fact : premisesCards)
-        ofPremises << fact.toJson();
     QJsonObject object{{"order", order.toJson()},
                        {"scope", toText(scope)},
                        {"conflicts", held},
                        {"changes", changed},
                        {"instruments", used},
-                       {"facts", evidence},
+                       {"facts", listOf(facts)},
                        {"limit_set", limitSet},
                        {"visits", made},
-                       {"self_tests", tested},
+                       {"self_tests", listOf(selfTests)},
                        {"after_end", QJsonArray::fromStringList(afterEnd)},
-                       {"pair_cards", ofPair},
-                       {"premises_cards", ofPremises},
+                       {"pair_cards", listOf(pairCards)},
+                       {"premises_cards", listOf(premisesCards)},
                        {"by_supervisor", QJsonArray::fromStringList(bySupervisor)}};
     if (takenIn)
         object.insert("taken_in", takenIn->text());
     // Most orders never leave the office.
-    if (!setAside.empty()) {
-        QJsonArray list;
-        for (const SetAside &each : setAside)
-            list << QJsonObject{
-                {"fact", each.fact}, {"code", toText(each.code)}, {"settled", each.settled}};
-        object.insert("set_aside", list);
-    }
+    if (!setAside.empty())
+        object.insert("set_aside", listOf(setAside));
     if (!toldUnder.isEmpty())
         object.insert("told_under", objectOf(toldUnder));
     if (!measuredOn.isEmpty())
@@ -117,23 +104,10 @@ QMap<QString, QString> readTexts(JsonReader &reader, const QString &key)
     return reader.has(key) ? textsIn(reader.raw(key).toObject()) : QMap<QString, QString>();
 }
 
-Result<std::vector<Fact>> readFacts(JsonReader &reader, const QString &key)
-{
-    std::vector<Fact> list;
-    const QJsonArray facts = reader.array(key, 100000);
-    for (int i = 0; i < facts.size(); ++i) {
-        LOOPWRIGHT_ASSIGN(
-            const auto fact,
-            Fact::fromJson(facts[i].toObject(), QString("%1[%2]").arg(reader.place(key)).arg(i)));
-        list.push_back(fact);
-    }
-    return list;
-}
-
 template<class Read>
 void readEach(JsonReader &reader, const QString &key, const Read &read)
 {
-    const QJsonArray list = reader.array(key, 100000);
+    const QJsonArray list = reader.array(key, mostFacts);
     for (int i = 0; i < list.size() && !reader.failed(); ++i) {
         JsonReader item = reader.item(key, i, list[i]);
         read(item);
@@ -171,15 +145,12 @@ Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const Q
     LOOPWRIGHT_ASSIGN(auto nearby, readFacts(reader, "premises_cards"));
     input.premisesCards = std::move(nearby);
     input.takenIn = reader.optionalMoment("taken_in");
-    for (const QJsonValue &id : reader.array("after_end", 100000))
+    for (const QJsonValue &id : reader.array("after_end", mostFacts))
         input.afterEnd << id.toString();
-    for (const QJsonValue &id : reader.array("by_supervisor", 100000))
+    for (const QJsonValue &id : reader.array("by_supervisor", mostFacts))
         input.bySupervisor << id.toString();
     if (reader.has("set_aside"))
-        readEach(reader, "set_aside", [&input](JsonReader &item) {
-            input.setAside.push_back(
-                {item.text("fact"), item.word<ConflictCode>("code"), item.boolean("settled")});
-        });
+        input.setAside = readSetAside(reader, "set_aside");
     input.toldUnder = readTexts(reader, "told_under");
     input.measuredOn = readTexts(reader, "measured_on");
     reader.done();

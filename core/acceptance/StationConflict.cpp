@@ -1,5 +1,6 @@
 #include "core/acceptance/StationConflict.h"
 
+#include "core/acceptance/FactList.h"
 #include "core/acceptance/Proof.h"
 
 #include <QUuid>
@@ -115,7 +116,7 @@ private:
 bool keepsOut(const StationConflict &conflict, const Fact &fact, const Tellers &tellers)
 {
     const bool theirs = tellers.isTold(fact, conflict.station);
-    const bool before = conflict.settled && fact.at <= conflict.settled->at;
+    const bool before = conflict.settled && fact.at <= conflict.settled->first;
     switch (conflict.code) {
     case ConflictCode::OrderChanged:
         if (conflict.isSettledFor(bothSides))
@@ -189,6 +190,28 @@ QHash<QString, QString> toldUnder(const std::vector<StationConflict> &conflicts)
     return ids;
 }
 
+QJsonArray listOf(const std::vector<SetAside> &all)
+{
+    QJsonArray list;
+    for (const SetAside &each : all)
+        list << QJsonObject{
+            {"fact", each.fact}, {"code", toText(each.code)}, {"settled", each.settled}};
+    return list;
+}
+
+std::vector<SetAside> readSetAside(JsonReader &reader, const QString &key)
+{
+    std::vector<SetAside> all;
+    const QJsonArray list = reader.array(key, mostFacts);
+    for (int i = 0; i < list.size() && !reader.failed(); ++i) {
+        JsonReader item = reader.item(key, i, list[i]);
+        all.push_back(
+            {item.text("fact"), item.word<ConflictCode>("code"), item.boolean("settled")});
+        item.done();
+    }
+    return all;
+}
+
 Text SetAside::sentence() const
 {
     const char *what = "";
@@ -253,7 +276,38 @@ QStringList officeFirst(QStringList sides)
 
 } // namespace
 
-QStringList sidesOf(const StationConflict &conflict, const std::vector<FactOrigin> &tellers)
+std::vector<const Fact *> workOf(const QString &side, const std::vector<Fact> &facts,
+                                 const std::vector<FactOrigin> &tellers)
+{
+    const Tellers by(tellers);
+    std::vector<const Fact *> work;
+    for (const Fact &fact : facts)
+        if (isEvidence(fact) && by.isTold(fact, side))
+            work.push_back(&fact);
+    return work;
+}
+
+bool isSettledLoosely(const StationConflict &conflict)
+{
+    switch (conflict.code) {
+    case ConflictCode::OrderChanged:
+    case ConflictCode::ValueInUse:
+        return conflict.isSettledFor(officeSide);
+    case ConflictCode::TwoStations:
+    case ConflictCode::CertificateSuperseded:
+    case ConflictCode::ClockAhead:
+        return conflict.settled.has_value();
+    case ConflictCode::OrderClosed: // has one side
+    case ConflictCode::FactDiffers:
+    case ConflictCode::CertificateTwice:
+    case ConflictCode::Forked:
+        break;
+    }
+    return false;
+}
+
+QStringList sidesOf(const StationConflict &conflict, const std::vector<Fact> &facts,
+                    const std::vector<FactOrigin> &tellers)
 {
     QStringList stations;
     for (const FactOrigin &teller : tellers)
@@ -268,7 +322,9 @@ QStringList sidesOf(const StationConflict &conflict, const std::vector<FactOrigi
     case ConflictCode::OrderChanged:
         return {officeSide, conflict.station, bothSides};
     case ConflictCode::TwoStations:
-        return QStringList{officeSide} + stations + QStringList{bothSides};
+        return (workOf(officeSide, facts, tellers).empty() ? stations
+                                                           : QStringList{officeSide} + stations) +
+               QStringList{bothSides};
     case ConflictCode::FactDiffers:
         return officeFirst(conflict.tellers());
     case ConflictCode::CertificateSuperseded:

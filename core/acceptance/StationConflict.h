@@ -45,6 +45,7 @@ struct Settlement
     QString side; ///< officeSide, bothSides, or the tag of a station
     QString because, by;
     Moment at;
+    Moment first; ///< when it was settled first: what came later was in no conflict
 
     bool operator==(const Settlement &) const = default;
 };
@@ -111,12 +112,20 @@ struct SetAside
     bool operator==(const SetAside &) const = default;
     Text sentence() const;
 };
+QJsonArray listOf(const std::vector<SetAside> &all);
+std::vector<SetAside> readSetAside(JsonReader &reader, const QString &key);
 /// `tellers`: of each fact all that tell it.
 std::vector<SetAside> setAside(const std::vector<Fact> &facts,
                                const std::vector<FactOrigin> &tellers,
                                const std::vector<StationConflict> &conflicts);
 
-/// What each may be settled for: officeSide, stations by tag, bothSides.
-QStringList sidesOf(const StationConflict &conflict, const std::vector<FactOrigin> &tellers);
+/// What each may be settled for: officeSide, stations by tag, bothSides. `facts`: of the order.
+QStringList sidesOf(const StationConflict &conflict, const std::vector<Fact> &facts,
+                    const std::vector<FactOrigin> &tellers);
+/// The evidence that one of the sides recorded.
+std::vector<const Fact *> workOf(const QString &side, const std::vector<Fact> &facts,
+                                 const std::vector<FactOrigin> &tellers);
+/// Whether it may be settled anew: a settlement that changed the order or an entry stands.
+bool isSettledLoosely(const StationConflict &conflict);
 
 } // namespace loopwright

@@ -71,7 +71,8 @@ QJsonObject toJson(const BundledOrder &order)
             {"facts", listOf(order.facts)},
             {"decisions", listOf(order.decisions)},
             {"certificates", listOf(order.certificates)},
-            {"seen", QJsonArray::fromStringList(order.seen)}};
+            {"seen", QJsonArray::fromStringList(order.seen)},
+            {"with", QJsonArray::fromStringList(order.with)}};
 }
 
 /// Stored content: read again, with its own bounds, by whoever takes it in.
@@ -161,6 +162,7 @@ BundledOrder readOrder(JsonReader &reader)
     order.decisions = readList(reader, "decisions", mostOfAnOrder, readDecision);
     order.certificates = readList(reader, "certificates", 1000, readCertificate);
     order.seen = readTexts(reader, "seen");
+    order.with = readTexts(reader, "with");
     return order;
 }
 

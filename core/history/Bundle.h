@@ -72,6 +72,7 @@ struct BundledOrder
     std::vector<BundledDecision> decisions;
     std::vector<BundledCertificate> certificates;
     QStringList seen; ///< back: ids of the facts of others that the van had
+    QStringList with; ///< out: the names of other stations that have it
 };
 
 /// The log of the station that tells (StationLog.h): of each event from the place `from` on the

@@ -449,13 +449,14 @@ CREATE TABLE conflict (
 CREATE INDEX conflict_order ON conflict (service_order);
 CREATE TABLE settlement (
     id INTEGER PRIMARY KEY,
-    conflict TEXT NOT NULL UNIQUE REFERENCES conflict (conflict),
+    conflict TEXT NOT NULL REFERENCES conflict (conflict), -- the newest counts
     side TEXT NOT NULL CHECK (side <> ''), -- 'office', 'both', or the tag of a station
     because TEXT NOT NULL CHECK (because <> ''),
     actor TEXT NOT NULL,
     at_utc TEXT NOT NULL,
     at_offset INTEGER NOT NULL
 ) STRICT;
+CREATE INDEX settlement_conflict ON settlement (conflict);
 
 -- Derived -------------------------------------------------------------------------------------
 
@@ -574,6 +575,21 @@ CREATE TABLE hazard_order (
     UNIQUE (pair, office, service_order)
 ) STRICT;
 CREATE INDEX hazard_order_order ON hazard_order (service_order);
+
+-- What an office told a van of hazards in orders that the van may not have: the van works at their
+-- pairs and premises too.
+CREATE TABLE told_hazard (
+    id INTEGER PRIMARY KEY,
+    order_number TEXT NOT NULL,
+    pair TEXT NOT NULL, -- as hazard_order has it
+    office TEXT NOT NULL,
+    premises_key TEXT NOT NULL,
+    events INTEGER NOT NULL, -- of the circuit's chain when it was told
+    content TEXT NOT NULL CHECK (json_valid(content)),
+    UNIQUE (order_number, pair)
+) STRICT;
+CREATE INDEX told_hazard_pair ON told_hazard (pair, office);
+CREATE INDEX told_hazard_premises ON told_hazard (premises_key) WHERE premises_key <> '';
 
 -- Drafts --------------------------------------------------------------------------------------
 

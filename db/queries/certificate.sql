@@ -22,7 +22,8 @@ FROM certificate AS t JOIN service_order AS o ON o.id = t.service_order
 JOIN decision AS d ON d.id = t.decision
 LEFT JOIN conflict AS c ON c.service_order = o.id AND c.code = 'certificate_superseded'
     AND c.stands = 1
-LEFT JOIN settlement AS s ON s.conflict = c.conflict
+LEFT JOIN settlement AS s
+    ON s.id = (SELECT max(n.id) FROM settlement AS n WHERE n.conflict = c.conflict)
 WHERE o.order_number = :order_number
 GROUP BY t.id, o.order_number, d.decision
 ORDER BY max(CASE WHEN s.side = 'office'

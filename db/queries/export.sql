@@ -44,6 +44,8 @@ SELECT * FROM order_state ORDER BY service_order
 SELECT * FROM board_tally ORDER BY id
 -- name: hazard_order
 SELECT * FROM hazard_order ORDER BY pair, office, service_order
+-- name: told_hazard
+SELECT * FROM told_hazard ORDER BY id
 -- name: paper_due
 SELECT * FROM paper_due
 -- name: draft

@@ -89,6 +89,9 @@ SELECT order_number AS name FROM order_state WHERE service_order = :id
 SELECT coalesce(o.order_number, '?') || '/' || h.pair AS name
 FROM hazard_order AS h LEFT JOIN service_order AS o ON o.id = h.service_order WHERE h.id = :id
 
+-- name: name_told_hazard
+SELECT order_number || '/' || pair AS name FROM told_hazard WHERE id = :id
+
 -- What an event of the log sealed: the rows by table and id, and in its detail by name.
 -- name: sealed_by
 SELECT subject, sequence, sealed, CASE WHEN json_valid(detail) = 1 THEN detail ELSE '{}' END AS detail

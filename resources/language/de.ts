@@ -662,12 +662,20 @@
         <translation>%1 hat keine Spalte %2</translation>
     </message>
     <message>
+        <source>%1 has the key %2 now, and had %3. Have the new one read out in the van and compare: nobody else can say that it is its own.</source>
+        <translation>%1 hat jetzt den Schlüssel %2 und hatte %3. Lassen Sie sich den neuen im Wagen vorlesen und vergleichen Sie: Niemand sonst kann sagen, dass er der richtige ist.</translation>
+    </message>
+    <message>
         <source>%1 has the login %2 already</source>
         <translation>%1 hat die Anmeldung %2 schon</translation>
     </message>
     <message>
         <source>%1 hazards are open. Keep away from those pairs until they are closed and a card reads clear.</source>
         <translation>%1 Gefahren sind offen. Von diesen Doppeladern fernbleiben, bis sie behoben sind und eine Karte keine Gefahr mehr zeigt.</translation>
+    </message>
+    <message>
+        <source>%1 held a bundle with order %2, which is out at %3, and is written over: if that was not opened yet, hand the order out again.</source>
+        <translation>%1 enthielt ein Bündel mit Auftrag %2, der bei %3 ist, und wird überschrieben: Wurde es noch nicht übernommen, geben Sie den Auftrag noch einmal mit.</translation>
     </message>
     <message>
         <source>%1 in %2</source>
@@ -1118,6 +1126,10 @@
         <translation>%1 stark fehlerhafte Sekunden</translation>
     </message>
     <message>
+        <source>%1 since %2</source>
+        <translation>%1 seit %2</translation>
+    </message>
+    <message>
         <source>%1 slip</source>
         <translation>%1 Schlupf</translation>
     </message>
@@ -1544,6 +1556,14 @@
     <message numerus="yes">
         <source>%n bits</source>
         <translation><numerusform>%n Bit</numerusform><numerusform>%n Bit</numerusform></translation>
+    </message>
+    <message>
+        <source>%n entries</source>
+        <translation>%n Eintrag</translation>
+    </message>
+    <message>
+        <source>%n entry</source>
+        <translation>%n Eintrag</translation>
     </message>
     <message numerus="yes">
         <source>%n errored seconds</source>
@@ -2630,6 +2650,10 @@
         <translation>Eine Isolationsmessung legt hohe Spannung auf die Doppelader: andere warnen, Geräte an beiden Enden abtrennen, die Doppelader danach entladen.</translation>
     </message>
     <message>
+        <source>An order %1 was made here, of circuit %2, and the office has one of circuit %3. Enter the one that was made here under its right number, record its work anew, and cancel the wrong one.</source>
+        <translation>Hier wurde ein Auftrag %1 für Leitung %2 angelegt, und das Büro hat einen für Leitung %3. Geben Sie den hier angelegten unter seiner richtigen Nummer ein, halten Sie die Arbeit noch einmal fest, und stornieren Sie den falschen.</translation>
+    </message>
+    <message>
         <source>An order is not made a repair afterwards.</source>
         <translation>Ein Auftrag wird nicht nachträglich zur Entstörung.</translation>
     </message>
@@ -2684,10 +2708,6 @@
     <message>
         <source>Another day</source>
         <translation>Umterminieren</translation>
-    </message>
-    <message>
-        <source>Another order %1 was made here.</source>
-        <translation>Hier wurde ein anderer Auftrag %1 angelegt.</translation>
     </message>
     <message>
         <source>Another program is writing in the records: wait until it is done, or close it, and try again.</source>
@@ -2986,8 +3006,8 @@
         <translation>Beides wird gebraucht: die Nummer und der Code daneben.</translation>
     </message>
     <message>
-        <source>Both worked on this line: all of it counts.</source>
-        <translation>Beide haben an dieser Leitung gearbeitet: Alles zählt.</translation>
+        <source>Both worked on this line: all of it counts (%1).</source>
+        <translation>Beide haben an dieser Leitung gearbeitet: Alles zählt (%1).</translation>
     </message>
     <message>
         <source>Bound</source>
@@ -4358,6 +4378,10 @@
         <translation>Alles wurde übernommen.</translation>
     </message>
     <message>
+        <source>Everything was taken in. Read what is marked before anybody works on it.</source>
+        <translation>Alles wurde übernommen. Lesen Sie, was markiert ist, bevor jemand daran arbeitet.</translation>
+    </message>
+    <message>
         <source>Everywhere</source>
         <translation>Überall</translation>
     </message>
@@ -5322,6 +5346,10 @@
         <translation>Es gilt nicht mehr. %1</translation>
     </message>
     <message>
+        <source>It holds no longer: more was told since.</source>
+        <translation>Er besteht nicht mehr: Seitdem wurde mehr mitgeteilt.</translation>
+    </message>
+    <message>
         <source>It holds no number, SPID or pair until this is mended:</source>
         <translation>Er belegt keine Rufnummer, SPID oder Doppelader, bis dies behoben ist:</translation>
     </message>
@@ -5338,8 +5366,8 @@
         <translation>Der Eintrag ist vom %1, die Gefahr wurde erst danach gemessen (%2): damit ist nichts behoben.</translation>
     </message>
     <message>
-        <source>It is for station %1, and this is %2: a van that was restored must be added to the office again.</source>
-        <translation>Es ist für Station %1, und dies ist %2: Ein wiederhergestellter Wagen muss im Büro neu aufgenommen werden.</translation>
+        <source>It is for station %1, and this is %2: give it to that van. If this van had that tag and was restored from a backup, have the office add it again, and hand its orders out anew.</source>
+        <translation>Es ist für Station %1, und hier ist %2: Geben Sie es jenem Wagen. Hatte dieser Wagen jenes Kürzel und wurde aus einer Sicherung wiederhergestellt, lassen Sie ihn im Büro neu aufnehmen und seine Aufträge neu mitgeben.</translation>
     </message>
     <message>
         <source>It is in a number or name of %1.</source>
@@ -6390,6 +6418,14 @@
         <translation>Neue Vorwahl</translation>
     </message>
     <message>
+        <source>New here</source>
+        <translation>Neu hier</translation>
+    </message>
+    <message>
+        <source>New here, %1</source>
+        <translation>Neu hier, %1</translation>
+    </message>
+    <message>
         <source>New key of the issuer, as the office reads it out</source>
         <translation>Neuer Schlüssel des Ausstellers, wie ihn das Büro vorliest</translation>
     </message>
@@ -6568,6 +6604,10 @@
     <message>
         <source>No line of this office is concerned.</source>
         <translation>Kein Anschluss dieser Vermittlungsstelle ist betroffen.</translation>
+    </message>
+    <message>
+        <source>No new entries</source>
+        <translation>Keine neuen Einträge</translation>
     </message>
     <message>
         <source>No office is registered yet</source>
@@ -6866,6 +6906,10 @@
         <translation>Es bleibt nur, den Auftrag abzuschließen.</translation>
     </message>
     <message>
+        <source>Nothing of it is out. The file that was written is still there: do not give it to the van.</source>
+        <translation>Nichts davon ist unterwegs. Die geschriebene Datei ist noch da: Geben Sie sie dem Wagen nicht mit.</translation>
+    </message>
+    <message>
         <source>Nothing that counts is known of the loop.</source>
         <translation>Über die Anschlussleitung ist nichts bekannt, was zählt.</translation>
     </message>
@@ -7158,12 +7202,12 @@
         <translation>Nur was dieser Monteur zu tun hat</translation>
     </message>
     <message>
-        <source>Only what this station recorded counts.</source>
-        <translation>Nur was diese Station erfasst hat, zählt.</translation>
+        <source>Only what this station recorded counts: %1. Set aside: %2.</source>
+        <translation>Nur was diese Station festgehalten hat, zählt: %1. Zurückgestellt: %2.</translation>
     </message>
     <message>
-        <source>Only what was recorded in the office counts.</source>
-        <translation>Nur was im Büro erfasst wurde, zählt.</translation>
+        <source>Only what was recorded in the office counts: %1. Set aside: %2.</source>
+        <translation>Nur was im Büro festgehalten wurde, zählt: %1. Zurückgestellt: %2.</translation>
     </message>
     <message>
         <source>Open</source>
@@ -7318,6 +7362,10 @@
         <translation>Auftrag %1 ist nicht zurückgestellt.</translation>
     </message>
     <message>
+        <source>Order %1 is not out at station %2.</source>
+        <translation>Auftrag %1 ist nicht bei Station %2.</translation>
+    </message>
+    <message>
         <source>Order %1 is of circuit %2 here.</source>
         <translation>Auftrag %1 gehört hier zu Anschluss %2.</translation>
     </message>
@@ -7338,8 +7386,8 @@
         <translation>Auftrag %1 ist mit anderen Werten da.</translation>
     </message>
     <message>
-        <source>Order %1 is with %2 since %3, which will not know of the change until it is home.</source>
-        <translation>Auftrag %1 ist seit %3 bei %2; dort weiß man von der Änderung erst, wenn er zurück ist.</translation>
+        <source>Order %1 is with %2, where nobody will know of the change until it is home.</source>
+        <translation>Auftrag %1 ist bei %2; dort weiß niemand von der Änderung, bis er zurück ist.</translation>
     </message>
     <message>
         <source>Order %1 is with station %2 since %3.</source>
@@ -8524,6 +8572,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Sagen Sie, warum dem Wagen nicht mehr geglaubt wird.</translation>
     </message>
     <message>
+        <source>Say why they did not go along.</source>
+        <translation>Sagen Sie, warum sie nicht mitgegangen sind.</translation>
+    </message>
+    <message>
         <source>Say with which instrument the readings were made.</source>
         <translation>Angeben, mit welchem Messgerät gemessen wurde.</translation>
     </message>
@@ -8764,12 +8816,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Klären</translation>
     </message>
     <message>
+        <source>Settle it anew</source>
+        <translation>Neu klären</translation>
+    </message>
+    <message>
         <source>Settle what stations say otherwise</source>
         <translation>Klären, worin Stationen sich widersprechen</translation>
     </message>
     <message>
+        <source>Settled: %1, by %2, %3: %4.</source>
+        <translation>Geklärt: %1, durch %2, %3: %4.</translation>
+    </message>
+    <message>
         <source>Settle…</source>
         <translation>Klären…</translation>
+    </message>
+    <message>
+        <source>Several bundles that were brought begin with "%1": give more of its digits.</source>
+        <translation>Mehrere zurückgebrachte Bündel beginnen mit „%1“: Geben Sie mehr Stellen an.</translation>
     </message>
     <message>
         <source>Severely errored second</source>
@@ -8822,6 +8886,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Show its evidence (Enter)</source>
         <translation>Nachweis zeigen (Eingabe)</translation>
+    </message>
+    <message>
+        <source>Show what is settled too</source>
+        <translation>Auch Geklärtes zeigen</translation>
     </message>
     <message>
         <source>Show what would be</source>
@@ -9016,6 +9084,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Station %1 hat das Kürzel %2, und die Datei sagt %3. Wurde sie wiederhergestellt, sagen Sie das dazu.</translation>
     </message>
     <message>
+        <source>Station %1 has this order too: agree who works on it.</source>
+        <translation>Station %1 hat diesen Auftrag auch: Sprechen Sie ab, wer daran arbeitet.</translation>
+    </message>
+    <message>
         <source>Station %1 tells another history than before: an older copy of its records was put in their place, or they are in use twice. Have it restored from a backup, which gives it a new tag, and added again.</source>
         <translation>Station %1 teilt einen anderen Verlauf mit als vorher: Ihre Aufzeichnungen wurden durch eine ältere Kopie ersetzt, oder sie werden doppelt benutzt. Lassen Sie sie aus einer Sicherung wiederherstellen, was ihr ein neues Kürzel gibt, und nehmen Sie sie neu auf.</translation>
     </message>
@@ -9038,6 +9110,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Stays</source>
         <translation>Bleibt</translation>
+    </message>
+    <message>
+        <source>Stays here.</source>
+        <translation>Bleibt hier.</translation>
     </message>
     <message>
         <source>Stays: it is %1.</source>
@@ -9504,12 +9580,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Ursache kam %1.</translation>
     </message>
     <message>
-        <source>The certificate of the office stands.</source>
-        <translation>Das Zertifikat des Büros gilt.</translation>
+        <source>The certificate of the office stands: %1.</source>
+        <translation>Das Zertifikat des Büros gilt: %1.</translation>
     </message>
     <message>
-        <source>The certificate of this station stands.</source>
-        <translation>Das Zertifikat dieser Station gilt.</translation>
+        <source>The certificate of this station stands: %1.</source>
+        <translation>Das Zertifikat dieser Station gilt: %1.</translation>
     </message>
     <message>
         <source>The channel of a basic-rate line, 16 kbit/s, over which terminal and switch signal; packet data too where it was ordered.</source>
@@ -9556,8 +9632,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Widerspruch besteht nicht mehr: Seitdem wurde mehr mitgeteilt, sehen Sie nach, was jetzt offen ist.</translation>
     </message>
     <message>
-        <source>The conflict is settled already.</source>
-        <translation>Der Widerspruch ist schon geklärt.</translation>
+        <source>The conflict is settled already, by %1: %2. If that was wrong, settle it anew.</source>
+        <translation>Der Widerspruch ist schon geklärt, durch %1: %2. War das falsch, klären Sie ihn neu.</translation>
     </message>
     <message>
         <source>The content that the records keep of this certificate was altered; verify the history.</source>
@@ -9682,6 +9758,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The file in which orders go to a van, or in which its work comes back; signed by the station that wrote it.</source>
         <translation>Die Datei, in der Aufträge zu einem Wagen gehen oder seine Arbeit zurückkommt; signiert von der Station, die sie geschrieben hat.</translation>
+    </message>
+    <message>
+        <source>The file is empty: it was not written to its end. Have it written once more.</source>
+        <translation>Die Datei ist leer: Sie wurde nicht zu Ende geschrieben. Lassen Sie sie noch einmal schreiben.</translation>
     </message>
     <message>
         <source>The file is not the one that was issued as %1.</source>
@@ -10044,12 +10124,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Rufnummern und Kennungen wurden nicht geprüft.</translation>
     </message>
     <message>
+        <source>The numbers or identifiers of the line are others than they were.</source>
+        <translation>Die Nummern oder Kennungen des Anschlusses sind andere als vorher.</translation>
+    </message>
+    <message>
         <source>The office</source>
         <translation>Das Büro</translation>
     </message>
     <message>
         <source>The office %1 is in the register.</source>
         <translation>Die Vermittlungsstelle %1 ist eingetragen.</translation>
+    </message>
+    <message>
+        <source>The office wrote this after %1, which the clock here says it is: set the clock right before anything is measured.</source>
+        <translation>Das Büro schrieb dies später als %1, was die Uhr hier anzeigt: Stellen Sie die Uhr, bevor etwas gemessen wird.</translation>
     </message>
     <message>
         <source>The one pair between the serving office and the NT.</source>
@@ -10154,6 +10242,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The pair of wires from the serving office is not fit for this service.</source>
         <translation>Die Doppelader von der Vermittlungsstelle ist für diesen Dienst nicht geeignet.</translation>
+    </message>
+    <message>
+        <source>The pair was %1 and is %2 now.</source>
+        <translation>Die Doppelader war %1 und ist jetzt %2.</translation>
     </message>
     <message>
         <source>The pair was checked for dangerous voltage before any work; no reading was above the stop limits.</source>
@@ -10544,8 +10636,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die beiden Adern sind nicht gleich genug, um Brummen aus einem Gespräch fernzuhalten.</translation>
     </message>
     <message>
-        <source>The van made an order %1 of its own, and another one has that number here: give it another number.</source>
-        <translation>Der Wagen hat einen eigenen Auftrag %1 angelegt, und hier hat ein anderer diese Nummer: Geben Sie ihm eine andere.</translation>
+        <source>The van made an order %1 of its own, of circuit %2, and here it is of circuit %3. Enter it in the van under its right number, record its work there anew, cancel the wrong one, and bring it back.</source>
+        <translation>Der Wagen hat einen eigenen Auftrag %1 für Leitung %2 angelegt, und hier ist er für Leitung %3. Geben Sie ihn im Wagen unter seiner richtigen Nummer ein, halten Sie die Arbeit dort noch einmal fest, stornieren Sie den falschen, und bringen Sie ihn zurück.</translation>
     </message>
     <message>
         <source>The variant that the serving office's switch gives to the line.</source>
@@ -10692,6 +10784,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Speicher reicht nicht aus, um eine PIN aufzubewahren.</translation>
     </message>
     <message>
+        <source>These are whole records and no bundle.</source>
+        <translation>Dies ist ein ganzer Datenbestand und kein Bündel.</translation>
+    </message>
+    <message>
         <source>These records are an older copy, or were changed: they lack event %1 of station %2, for which this machine signed at %3. A number could be given twice. Put the newer file back; if it is lost, restore from this one (restore FILE), and it becomes a station of its own.</source>
         <translation>Dieser Datenbestand ist eine ältere Kopie oder wurde geändert: ihm fehlt Ereignis %1 der Station %2, für das dieser Rechner um %3 signiert hat. Eine Nummer könnte zweimal vergeben werden. Bitte die neuere Datei zurücklegen; ist sie verloren, aus dieser wiederherstellen (restore FILE), und sie wird eine eigene Station.</translation>
     </message>
@@ -10724,6 +10820,22 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Sie wurden mit Ausnahme abgenommen: Wer das erlaubt hat und warum, steht im Kasten.</translation>
     </message>
     <message>
+        <source>This changed the order or an entry, and is not settled anew: change the order, or strike the entry out.</source>
+        <translation>Dies hat den Auftrag oder einen Eintrag geändert und wird nicht neu geklärt: Ändern Sie den Auftrag, oder streichen Sie den Eintrag.</translation>
+    </message>
+    <message>
+        <source>This file holds keys and no bundle: van add takes it in.</source>
+        <translation>Diese Datei enthält Schlüssel und kein Bündel: Damit wird ein Wagen aufgenommen.</translation>
+    </message>
+    <message>
+        <source>This is a PDF, a paper, and no bundle.</source>
+        <translation>Dies ist ein PDF, ein Papier, und kein Bündel.</translation>
+    </message>
+    <message>
+        <source>This is no bundle: something else wrote it, for another purpose.</source>
+        <translation>Dies ist kein Bündel: Etwas anderes hat es geschrieben, für einen anderen Zweck.</translation>
+    </message>
+    <message>
         <source>This is no certificate.</source>
         <translation>Dies ist kein Zertifikat.</translation>
     </message>
@@ -10736,8 +10848,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Das ist kein Name für einen Wagen: er %1.</translation>
     </message>
     <message>
-        <source>This is no whole bundle: it was cut on its way, or is another kind of file (%1).</source>
-        <translation>Das ist kein ganzes Bündel: Es wurde unterwegs abgeschnitten oder ist eine andere Art von Datei (%1).</translation>
+        <source>This is no whole bundle: it was cut on its way, or is another kind of file. Have it sent once more.</source>
+        <translation>Dies ist kein ganzes Bündel: Es wurde unterwegs abgeschnitten oder ist eine andere Art Datei. Lassen Sie es noch einmal senden.</translation>
     </message>
     <message>
         <source>This is not sealed to the key of this station.</source>
@@ -10758,6 +10870,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>This is the demo; the next start opens your own records again.</source>
         <translation>Das ist die Demo; der nächste Start öffnet wieder den eigenen Datenbestand.</translation>
+    </message>
+    <message>
+        <source>This is the record of a job and no bundle: record takes it in.</source>
+        <translation>Dies ist ein Arbeitsbericht und kein Bündel: Er wird als Arbeitsbericht übernommen.</translation>
     </message>
     <message>
         <source>This is what an office hands out; the van opens it.</source>
@@ -10782,6 +10898,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>This order needs no certificate; complete it.</source>
         <translation>Dieser Auftrag braucht kein Zertifikat; abschließen.</translation>
+    </message>
+    <message>
+        <source>This settlement changed the order or an entry and is not taken back: change the order, or strike the entry out and record the right one.</source>
+        <translation>Diese Klärung hat den Auftrag oder einen Eintrag geändert und wird nicht zurückgenommen: Ändern Sie den Auftrag, oder streichen Sie den Eintrag und halten Sie den richtigen fest.</translation>
     </message>
     <message>
         <source>This van works for the issuer with the key %1, and this is of %2. If the issuer has a new key, have the office read it out by telephone, and enter what you hear.</source>
@@ -10982,6 +11102,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Undo the step before   Ctrl+Z</source>
         <translation>Schritt davor rückgängig   Strg+Z</translation>
+    </message>
+    <message>
+        <source>Undo: they stay here</source>
+        <translation>Rückgängig: sie bleiben hier</translation>
     </message>
     <message>
         <source>Unit</source>
@@ -11220,12 +11344,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Wie es weitergeht</translation>
     </message>
     <message>
-        <source>What is dated ahead counts as it is dated.</source>
-        <translation>Was vordatiert ist, zählt mit seinem Datum.</translation>
+        <source>What is dated ahead counts as it is dated: %1.</source>
+        <translation>Was vordatiert ist, zählt so, wie es datiert ist: %1.</translation>
     </message>
     <message>
-        <source>What is dated ahead never counts.</source>
-        <translation>Was vordatiert ist, zählt nie.</translation>
+        <source>What is dated ahead never counts: %1.</source>
+        <translation>Was vordatiert ist, zählt nie: %1.</translation>
     </message>
     <message>
         <source>What is declared here</source>
@@ -13120,6 +13244,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>enthält keinen Schlüssel einer Station: im Wagen wird er mit key export geschrieben</translation>
     </message>
     <message>
+        <source>holds no longer</source>
+        <translation>besteht nicht mehr</translation>
+    </message>
+    <message>
         <source>holds no public key</source>
         <translation>enthält keinen öffentlichen Schlüssel</translation>
     </message>
@@ -14300,6 +14428,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>kein Wählton</translation>
     </message>
     <message>
+        <source>no entry</source>
+        <translation>kein Eintrag</translation>
+    </message>
+    <message>
         <source>no error</source>
         <translation>kein Fehler</translation>
     </message>
@@ -15230,6 +15362,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>setting</source>
         <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>settled</source>
+        <translation>geklärt</translation>
     </message>
     <message>
         <source>severely errored</source>

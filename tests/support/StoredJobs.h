@@ -143,7 +143,7 @@ inline Result<void> addVanRows(Transaction &transaction, const ServiceOrder &ord
     LOOPWRIGHT_TRY(ForeignStore::add(transaction, FactOrigin{uuid(1), van, {}, order.pair, false}));
     LOOPWRIGHT_TRY(ConflictStore::add(
         transaction, {"c1", order.number, ConflictCode::ClockAhead, van, {}, at, {}}));
-    return ConflictStore::settle(transaction, "c1", {officeSide, "seen", "Dana", at});
+    return ConflictStore::settle(transaction, "c1", {officeSide, "seen", "Dana", at, at});
 }
 
 /// After addWholeJob: what it leaves out, so that every table has rows.

@@ -38,16 +38,23 @@ private:
                                            : QString("open for %1 days").arg(*days);
         return since + ": " + row.reason;
     }
+    static QString withText(const BoardRow &row)
+    {
+        QStringList stations;
+        for (const OutAt &each : row.out)
+            stations << each.station;
+        return stations.join(", ");
+    }
     static QString text(const std::vector<BoardRow> &rows, QDate today)
     {
         if (rows.empty())
             return "no orders\n";
         ColumnLayout table({"order", "due", "stage", "outcome", "circuit", "office", "installer",
-                            "customer", "why"});
+                            "customer", "with", "why"});
         for (const BoardRow &row : rows)
             table.add({row.order, row.due.toString(Qt::ISODate), toText(row.stage),
                        toText(row.outcome), row.circuit, row.office, row.installer, row.customer,
-                       whyText(row, today)});
+                       withText(row), whyText(row, today)});
         return table.text() + QString("%1 orders\n").arg(rows.size());
     }
 

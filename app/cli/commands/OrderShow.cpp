@@ -57,6 +57,11 @@ QString headText(const OrderView &view)
         .add("Symptom", order.symptom)
         .add("From the desk", order.deskTest)
         .add("Remarks", order.remarks);
+    for (const OutAt &each : view.out)
+        lines.add("With", each.station + " since " + each.since.text());
+    if (!view.conflicts.empty())
+        lines.add("To be settled",
+                  QString("%1: see van conflicts %2").arg(view.conflicts.size()).arg(order.number));
     for (const BoardRow &row : view.alsoHere)
         lines.add("Also here",
                   QString("%1, %2, due %3, at %4")

@@ -3,7 +3,6 @@
 #include "app/actions/BringBack.h"
 #include "app/actions/OpenBundles.h"
 #include "app/actions/ReceiveBundles.h"
-#include "app/actions/StationConflicts.h"
 #include "app/actions/TakeAlong.h"
 #include "app/actions/Vans.h"
 #include "app/cli/DecisionText.h"
@@ -38,7 +37,13 @@ public:
                                               .add("Station", added.station)
                                               .add("Tag", added.tag)
                                               .add("Key", groupedFingerprint(added.fingerprint))
+                                              .add("Key before", groupedFingerprint(added.before))
                                               .add("", added.added ? "" : "was known already")
+                                              .add("", added.before.isEmpty()
+                                                           ? ""
+                                                           : "Have the key read out in the van "
+                                                             "(key show) and compare: nobody else "
+                                                             "can say that this one is its own.")
                                               .text());
     }
 
@@ -97,8 +102,14 @@ public:
             .add("Files", taken.files.join(", "))
             .add("Bundle", taken.bundle);
         QString stays;
-        for (const TakenAlong::Stays &each : taken.stays)
-            stays += each.reason.english() + '\n';
+        for (const TakenAlong::Told &each : taken.stays)
+            stays += each.finding.reason.english() + '\n';
+        for (const TakenAlong::Told &each : taken.warnings)
+            stays += each.order + ": " + each.finding.reason.english() + '\n';
+        if (std::ranges::any_of(taken.stays, [](const TakenAlong::Told &each) {
+                return each.finding.code == u"order_out";
+            }))
+            stays += "With --anyway these go along all the same.\n";
         if (taken.orders.isEmpty() && taken.stays.empty())
             stays += "Nothing to take along: no open order is theirs.\n";
         Answer answer = Answer::of(taken.toJson(), text.text() + stays);
@@ -110,6 +121,17 @@ private:
     TakingAlong m_wish;
     qint64 m_split = 0;
 };
+
+QString newText(const JoinedOrder &order)
+{
+    const qsizetype entries = order.added.size();
+    const QString count = entries == 0   ? QString("no new entries")
+                          : entries == 1 ? QString("1 new entry")
+                                         : QString("%1 new entries").arg(entries);
+    if (!order.isNew)
+        return count;
+    return entries == 0 ? QString("new here") : "new here, " + count;
+}
 
 /// What came of files that were opened or received, for a person.
 QString textOf(const TakenBundle &file, const char *taken)
@@ -131,7 +153,7 @@ QString textOf(const TakenBundle &file, const char *taken)
             text += "was there already";
         else
             text +=
-                QString("%1 new").arg(order.added.size()) +
+                newText(order) +
                 (order.certificates.isEmpty() ? QString()
                                               : ", certificate " + order.certificates.join(", ")) +
                 (order.conflicts.isEmpty() ? QString()
@@ -157,6 +179,8 @@ Answer answerOf(const std::vector<TakenBundle> &files, const char *taken)
                         return !order.conflicts.isEmpty();
                     });
     }
+    if (conflicts)
+        text += "What is to be settled: van conflicts shows both sides, van settle settles it.\n";
     Answer answer = Answer::of(QJsonObject{{"files", list}}, text);
     answer.yes = !refused && !conflicts;
     answer.refusedWhole = !any;
@@ -255,12 +279,17 @@ private:
 class VanList : public Command
 {
 public:
-    void declare(Options &) override {}
+    void declare(Options &options) override
+    {
+        options.flag("--still-out", m_stillOut, "Without what is back");
+    }
 
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.recordsAsTheyAre());
-        LOOPWRIGHT_ASSIGN(const auto carried, carriedOrders(*records));
+        LOOPWRIGHT_ASSIGN(auto carried, carriedOrders(*records));
+        if (m_stillOut)
+            std::erase_if(carried, [](const CarriedOrder &each) { return each.back; });
         QJsonArray list;
         ColumnLayout table({"station", "tag", "order", "since", "state"});
         for (const CarriedOrder &each : carried) {
@@ -268,66 +297,59 @@ public:
             table.add({each.shownName(), each.station, each.order, paperTime(each.since),
                        each.back ? "back" : "out"});
         }
-        return Answer::of(list, carried.empty() ? QString("no order was taken along yet\n")
-                                                : table.text());
-    }
-};
-
-class VanConflicts : public Command
-{
-public:
-    void declare(Options &options) override
-    {
-        options.text("order", m_order, "Of this order alone");
-        options.flag("--all", m_all, "Those that are settled too");
-    }
-
-    Result<Answer> run(CommandContext &context) override
-    {
-        LOOPWRIGHT_ASSIGN(const auto records, context.recordsAsTheyAre());
-        LOOPWRIGHT_ASSIGN(const auto conflicts, stationConflicts(*records, m_order, m_all));
-        QJsonArray list;
-        QString text;
-        for (const ShownConflict &each : conflicts) {
-            list << each.toJson();
-            text += each.conflict.id + "  " + each.conflict.order + "  " +
-                    plainWord(toText(each.conflict.code)) + ", " + each.stations.join(", ") + '\n';
-            for (const ShownConflict::Side &side : each.sides)
-                text += "  " + side.side + ": " + wrapped(side.says.english(), 4) + '\n';
-            if (each.conflict.settled)
-                text += "  settled by " + each.conflict.settled->by + ": " +
-                        each.conflict.settled->because + '\n';
-        }
-        return Answer::of(list, text.isEmpty() ? QString("no station says otherwise\n") : text);
+        return Answer::of(list, carried.empty()
+                                    ? QString("no order was taken along or opened yet\n")
+                                    : table.text());
     }
 
 private:
-    QString m_order;
-    bool m_all = false;
+    bool m_stillOut = false;
 };
 
-class VanSettle : public Command
+class VanRecall : public Command
 {
 public:
     void declare(Options &options) override
     {
-        options.text("conflict", m_conflict, "As van conflicts names it", Given::Always);
-        options.text("--side", m_side, "office, both, or the name of a station", Given::Always);
-        options.text("--because", m_because, "Why", Given::Always);
+        options.texts("order", m_orders, "Orders that did not go along", Given::Always);
+        options.text("--from", m_station, "The van that has them by the records", Given::Always);
+        options.text("--because", m_because, "Why they did not go", Given::Always);
     }
 
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        LOOPWRIGHT_ASSIGN(const auto settled,
-                          settleConflict(*records, m_conflict, m_side, m_because));
+        LOOPWRIGHT_TRY(recallOrders(*records, m_station, m_orders, m_because));
         return Answer::of(
-            QJsonObject{{"conflict", settled.id}, {"order", settled.order}, {"side", m_side}},
-            settled.order + ": settled for " + m_side + '\n');
+            QJsonObject{{"station", m_station}, {"orders", QJsonArray::fromStringList(m_orders)}},
+            m_orders.join(", ") + ": no longer with " + m_station + '\n');
     }
 
 private:
-    QString m_conflict, m_side, m_because;
+    QStringList m_orders;
+    QString m_station, m_because;
+};
+
+class VanKnown : public Command
+{
+public:
+    void declare(Options &) override {}
+
+    Result<Answer> run(CommandContext &context) override
+    {
+        LOOPWRIGHT_ASSIGN(const auto records, context.recordsAsTheyAre());
+        LOOPWRIGHT_ASSIGN(const auto known, knownStations(*records));
+        QJsonArray list;
+        ColumnLayout table({"station", "tag", "key", "state", "orders"});
+        for (const KnownStation &each : known) {
+            list << each.toJson();
+            table.add({each.station.name, each.station.tag, groupedFingerprint(each.fingerprint),
+                       plainWord(each.state()), each.orders.join(", ")});
+        }
+        return Answer::of(list, known.empty()
+                                    ? QString("no station is known yet: van add makes one known\n")
+                                    : table.text());
+    }
 };
 
 } // namespace
@@ -360,13 +382,13 @@ std::unique_ptr<Command> makeVanList()
 {
     return std::make_unique<VanList>();
 }
-std::unique_ptr<Command> makeVanConflicts()
+std::unique_ptr<Command> makeVanRecall()
 {
-    return std::make_unique<VanConflicts>();
+    return std::make_unique<VanRecall>();
 }
-std::unique_ptr<Command> makeVanSettle()
+std::unique_ptr<Command> makeVanKnown()
 {
-    return std::make_unique<VanSettle>();
+    return std::make_unique<VanKnown>();
 }
 
 } // namespace loopwright

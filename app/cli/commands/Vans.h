@@ -1,5 +1,5 @@
 #pragma once
-// van add, lost, take, open, bring, receive, list, conflicts, settle: work that is done apart.
+// van add, lost, known, take, recall, open, bring, receive, list: work that is done apart.
 
 #include "app/cli/Command.h"
 
@@ -12,7 +12,7 @@ std::unique_ptr<Command> makeVanOpen();
 std::unique_ptr<Command> makeVanBring();
 std::unique_ptr<Command> makeVanReceive();
 std::unique_ptr<Command> makeVanList();
-std::unique_ptr<Command> makeVanConflicts();
-std::unique_ptr<Command> makeVanSettle();
+std::unique_ptr<Command> makeVanRecall();
+std::unique_ptr<Command> makeVanKnown();
 
 } // namespace loopwright

@@ -8,6 +8,7 @@
 #include "app/desktop/widgets/FieldMark.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
+#include "core/history/PublicKey.h"
 
 #include <QCheckBox>
 #include <QHBoxLayout>
@@ -81,6 +82,13 @@ void AddVanEntry::showAdded(const Result<AddedVan> &added)
         return;
     }
     m_name->clear();
+    m_warns = !added->before.isEmpty();
+    if (!added->before.isEmpty())
+        m_told->tell(Status::Doubtful,
+                     tr("%1 has the key %2 now, and had %3. Have the new one read out in the van "
+                        "and compare: nobody else can say that it is its own.")
+                         .arg(added->station, groupedFingerprint(added->fingerprint),
+                              groupedFingerprint(added->before)));
     emit this->added(added->station);
 }
 

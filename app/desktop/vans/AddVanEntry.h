@@ -24,6 +24,8 @@ public:
 
     /// The keyboard goes to the name.
     void begin();
+    /// Something of the van that was added last is to be read.
+    bool warns() const { return m_warns; }
 
 signals:
     void added(const QString &station);
@@ -38,6 +40,7 @@ private:
     QCheckBox *m_renew;
     QPushButton *m_add;
     SignLine *m_told;
+    bool m_warns = false;
 };
 
 } // namespace loopwright

@@ -9,6 +9,7 @@
 #include "app/desktop/widgets/SignList.h"
 
 #include <QButtonGroup>
+#include <QCheckBox>
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -66,7 +67,31 @@ QString aboutText(const ShownConflict &shown, QDate today)
     else if (!shown.facts.isEmpty())
         parts << ConflictsDialog::tr("%1 entries hang on it")
                      .arg(QLocale().toString(shown.facts.size()));
+    if (!shown.conflict.stands)
+        parts << ConflictsDialog::tr("holds no longer");
+    else if (shown.conflict.settled)
+        parts << ConflictsDialog::tr("settled");
     return parts.join(QStringLiteral(" · "));
+}
+
+/// "Settled for van-7 by Dana on 5 Mar: asked on the phone."
+QString settledText(const ShownConflict &shown, QDate today)
+{
+    const auto &settled = shown.conflict.settled;
+    if (!shown.conflict.stands)
+        return ConflictsDialog::tr("It holds no longer: more was told since.");
+    if (!settled)
+        return {};
+    const auto side = std::ranges::find(shown.sides, settled->side, &ShownConflict::Side::tag);
+    const QString text =
+        ConflictsDialog::tr("Settled: %1, by %2, %3: %4.")
+            .arg(nameOfSide(side == shown.sides.end() ? settled->side : side->side), settled->by,
+                 dayText(settled->at.localDate(), today), settled->because);
+    return isSettledLoosely(shown.conflict)
+               ? text
+               : text + ' ' +
+                     ConflictsDialog::tr("This changed the order or an entry, and is not settled "
+                                         "anew: change the order, or strike the entry out.");
 }
 
 QString titleOf(const ShownConflict &shown)
@@ -82,6 +107,7 @@ ConflictsDialog::ConflictsDialog(DesktopContext &workplace, QString order, QWidg
     , m_asker(workplace.longWork())
     , m_order(std::move(order))
     , m_list(new SignList(QStringLiteral("conflicts.list"), tr("To be settled between stations")))
+    , m_all(new QCheckBox(tr("Show what is settled too")))
     , m_told(new SignLine)
 {
     setObjectName(QStringLiteral("conflicts"));
@@ -93,6 +119,9 @@ ConflictsDialog::ConflictsDialog(DesktopContext &workplace, QString order, QWidg
     auto *column = new QVBoxLayout(this);
     QWidget *area = makeListArea(m_list);
     column->addWidget(area, 1);
+    m_all->setObjectName(QStringLiteral("conflicts.all"));
+    connect(m_all, &QCheckBox::toggled, this, &ConflictsDialog::read);
+    column->addWidget(m_all);
     column->addWidget(makeCard());
     column->addWidget(m_told);
     QDialogButtonBox *buttons = makeCloseButtons(this);
@@ -119,8 +148,12 @@ QWidget *ConflictsDialog::makeCard()
     m_sides = new QVBoxLayout;
     auto *column = new QVBoxLayout(m_card);
     column->addWidget(m_about);
+    m_settled = makeText({});
+    m_settled->setObjectName(QStringLiteral("conflicts.settled"));
+    column->addWidget(m_settled);
     column->addLayout(m_sides);
-    column->addWidget(makeReason());
+    m_reason = makeReason();
+    column->addWidget(m_reason);
     whenThemed(m_card, [column] {
         column->setContentsMargins(em(1.1), em(0.9), em(1.1), em(0.9));
         column->setSpacing(em(0.6));
@@ -150,8 +183,8 @@ QWidget *ConflictsDialog::makeReason()
 void ConflictsDialog::read()
 {
     m_asker.ask<std::vector<ShownConflict>>(
-        [order = m_order](Records &records, const Progress &) {
-            return stationConflicts(records, order);
+        [order = m_order, all = m_all->isChecked()](Records &records, const Progress &) {
+            return stationConflicts(records, order, all);
         },
         [this](const Result<std::vector<ShownConflict>> &conflicts) { showList(conflicts); });
 }
@@ -163,8 +196,8 @@ void ConflictsDialog::showList(const Result<std::vector<ShownConflict>> &conflic
     m_conflicts = *conflicts;
     std::vector<SignItem> items;
     for (const ShownConflict &each : m_conflicts)
-        items.push_back({each.conflict.id, Status::Doubtful, titleOf(each),
-                         aboutText(each, m_workplace.today())});
+        items.push_back({each.conflict.id, each.conflict.isOpen() ? Status::Doubtful : Status::Done,
+                         titleOf(each), aboutText(each, m_workplace.today())});
     m_list->setItems(std::move(items));
     if (m_list->chosen().isEmpty() && !m_conflicts.empty())
         m_list->choose(m_conflicts.front().conflict.id);
@@ -193,6 +226,13 @@ void ConflictsDialog::showChosen()
         return;
     m_about->setText(titleOf(*shown));
     m_because->clear();
+    const QString settled = settledText(*shown, m_workplace.today());
+    m_settled->setText(settled);
+    m_settled->setVisible(!settled.isEmpty());
+    const bool open = shown->conflict.isOpen();
+    const bool may = open || (shown->conflict.stands && isSettledLoosely(shown->conflict));
+    m_reason->setVisible(may);
+    m_settle->setText(open ? tr("Settle it") : tr("Settle it anew"));
     m_sidesHolder = new QWidget;
     m_choice = new QButtonGroup(m_sidesHolder);
     auto *column = new QVBoxLayout(m_sidesHolder);
@@ -240,8 +280,9 @@ void ConflictsDialog::settle()
     const QString side = shown->sides[std::size_t(place)].side;
     m_card->setEnabled(false);
     m_asker.ask<StationConflict>(
-        [id = shown->conflict.id, side, because](Records &records, const Progress &) {
-            return settleConflict(records, id, side, because);
+        [id = shown->conflict.id, side, because,
+         anew = !shown->conflict.isOpen()](Records &records, const Progress &) {
+            return settleConflict(records, id, side, because, anew);
         },
         [this, side](const Result<StationConflict> &settled) { showSettled(settled, side); });
 }

@@ -7,6 +7,7 @@
 #include <QDialog>
 
 class QButtonGroup;
+class QCheckBox;
 class QFrame;
 class QLabel;
 class QLineEdit;
@@ -45,8 +46,11 @@ private:
     QString m_order;
     std::vector<ShownConflict> m_conflicts;
     SignList *m_list;
+    QCheckBox *m_all;
     QFrame *m_card = nullptr;
     QLabel *m_about = nullptr;
+    QLabel *m_settled = nullptr; ///< how, of one that is
+    QWidget *m_reason = nullptr;
     QVBoxLayout *m_sides = nullptr;
     QWidget *m_sidesHolder = nullptr; ///< of the chosen one; made anew for each
     QButtonGroup *m_choice = nullptr;

@@ -11,6 +11,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLocale>
 #include <QPushButton>
@@ -29,7 +30,11 @@ TakeAlongDialog::TakeAlongDialog(DesktopContext &workplace, std::vector<BoardRow
     , m_file(new FileChoice(FileChoice::Way::Write, QStringLiteral("take_along.file"),
                             tr("The file for the van"), tr("Bundles (*.json)")))
     , m_anyway(new QCheckBox(tr("Also what another van has")))
+    , m_undo(makeButton(tr("Undo: they stay here"), QStringLiteral("take_along.undo"),
+                        [this] { undo(); }))
 {
+    addButton(m_undo);
+    m_undo->hide();
     m_anyway->setObjectName(QStringLiteral("take_along.anyway"));
     asked()->addWidget(makeVan());
     asked()->addWidget(m_add);
@@ -37,7 +42,7 @@ TakeAlongDialog::TakeAlongDialog(DesktopContext &workplace, std::vector<BoardRow
     asked()->addWidget(m_anyway);
     m_add->hide();
     connect(m_add, &AddVanEntry::added, this, [this](const QString &station) {
-        m_add->hide();
+        m_add->setVisible(m_add->warns());
         readVans(station);
         m_van->setFocus();
         emit recordsChanged();
@@ -90,6 +95,16 @@ void TakeAlongDialog::readVans(const QString &choose)
         tell(Status::Failed, localized(desk.error()));
 }
 
+namespace {
+
+bool isWith(const BoardRow &row, const QString &station, const QString &tag)
+{
+    return std::ranges::any_of(
+        row.out, [&](const OutAt &at) { return at.station == station || at.station == tag; });
+}
+
+} // namespace
+
 /// Whether a van has it, and not the one that is chosen.
 bool TakeAlongDialog::isElsewhere(const BoardRow &row) const
 {
@@ -113,9 +128,11 @@ SignItem TakeAlongDialog::before(const BoardRow &row) const
     } else if (!goes(row)) {
         item.text = tr("%1: stays.").arg(out);
     } else {
-        item.status = Status::Away;
+        item.status = row.hazard || isElsewhere(row) ? Status::Doubtful : Status::Away;
         item.text = row.out.empty() ? tr("Due %1: goes along.").arg(dayText(row.due, today))
                                     : tr("%1: goes along again.").arg(out);
+        if (row.hazard) // the board tells it before all else
+            item.text = localizedSentence(row.reason) + ' ' + item.text;
     }
     return item;
 }
@@ -128,10 +145,19 @@ void TakeAlongDialog::showBefore()
     setItems(std::move(items));
     m_anyway->setVisible(
         std::ranges::any_of(m_rows, [this](const BoardRow &row) { return isElsewhere(row); }));
-    m_file->setSuggested(QDir::home().filePath(
-        QStringLiteral("%1-%2.json")
-            .arg(m_van->currentText(), workplace().today().toString(Qt::ISODate))));
+    m_file->setSuggested(suggestedFile());
     showReady();
+}
+
+/// One that is not there yet: the bundle before it may not be opened yet.
+QString TakeAlongDialog::suggestedFile() const
+{
+    const QString name = QStringLiteral("%1-%2").arg(m_van->currentText(),
+                                                     workplace().today().toString(Qt::ISODate));
+    QString file = QDir::home().filePath(name + QStringLiteral(".json"));
+    for (int n = 2; QFileInfo::exists(file) && n < 1000; ++n)
+        file = QDir::home().filePath(QStringLiteral("%1-%2.json").arg(name).arg(n));
+    return file;
 }
 
 void TakeAlongDialog::showReady()
@@ -183,13 +209,54 @@ void TakeAlongDialog::showAfter(const Result<TakenAlong> &taken)
         items.push_back({file, Status::Done, tr("File"), QDir::toNativeSeparators(file)});
     for (const QString &order : taken->orders)
         items.push_back({order, Status::Away, order, tr("With %1 now.").arg(taken->station)});
-    for (const TakenAlong::Stays &each : taken->stays)
-        items.push_back({each.order, Status::NotNeeded, each.order, localized(each.reason)});
+    for (const TakenAlong::Told &each : taken->warnings)
+        items.push_back({each.order + '.' + each.finding.code, Status::Doubtful, each.order,
+                         localized(each.finding.reason)});
+    for (const TakenAlong::Told &each : taken->stays)
+        items.push_back(
+            {each.order, Status::NotNeeded, each.order, localized(each.finding.reason)});
     if (taken->orders.isEmpty())
         return finish(Status::Doubtful, tr("Nothing went along."), std::move(items));
-    finish(Status::Done,
+    // What the van had before stays with it.
+    for (const BoardRow &row : m_rows)
+        if (taken->orders.contains(row.order) && !isWith(row, taken->station, taken->tag))
+            m_taken << row.order;
+    m_station = taken->station;
+    m_undo->setVisible(!m_taken.isEmpty());
+    finish(taken->warnings.empty() ? Status::Done : Status::Doubtful,
            tr("%1 handed out to %2. The van takes the file in.")
                .arg(ordersText(taken->orders), taken->station),
+           std::move(items));
+}
+
+void TakeAlongDialog::undo()
+{
+    setWorking(true);
+    m_undo->setEnabled(false);
+    asker().ask<QStringList>(
+        [station = m_station, orders = m_taken](Records &records,
+                                                const Progress &) -> Result<QStringList> {
+            LOOPWRIGHT_TRY(recallOrders(records, station, orders, "taken back at once"));
+            return orders;
+        },
+        [this](const Result<QStringList> &back) { showUndone(back); });
+}
+
+void TakeAlongDialog::showUndone(const Result<QStringList> &back)
+{
+    emit recordsChanged();
+    m_undo->setVisible(!back);
+    m_undo->setEnabled(true);
+    if (!back) {
+        setWorking(false);
+        return tell(Status::Failed, localized(back.error()));
+    }
+    std::vector<SignItem> items;
+    for (const QString &order : *back)
+        items.push_back({order, Status::Done, order, tr("Stays here.")});
+    finish(Status::Done,
+           tr("Nothing of it is out. The file that was written is still there: do not "
+              "give it to the van."),
            std::move(items));
 }
 

@@ -9,6 +9,7 @@
 
 class QCheckBox;
 class QComboBox;
+class QPushButton;
 
 namespace loopwright {
 
@@ -32,13 +33,19 @@ private:
     SignItem before(const BoardRow &row) const;
     bool goes(const BoardRow &row) const;
     bool isElsewhere(const BoardRow &row) const;
+    QString suggestedFile() const;
     void showAfter(const Result<TakenAlong> &taken);
+    void undo();
+    void showUndone(const Result<QStringList> &back);
 
     std::vector<BoardRow> m_rows;
     QComboBox *m_van; ///< data: the tag
     AddVanEntry *m_add;
     FileChoice *m_file;
     QCheckBox *m_anyway;
+    QPushButton *m_undo;
+    QStringList m_taken; ///< that the van had not before
+    QString m_station;   ///< with which they are
 };
 
 } // namespace loopwright

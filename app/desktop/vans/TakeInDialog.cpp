@@ -45,10 +45,26 @@ SignItem itemOf(const BundleOutline &outline)
     return item;
 }
 
-QString newText(qsizetype count)
+QString newText(const JoinedOrder &order)
 {
-    return count == 1 ? TakeInDialog::tr("1 new entry")
-                      : TakeInDialog::tr("%1 new entries").arg(QLocale().toString(count));
+    const qsizetype count = order.added.size();
+    if (count == 0)
+        return order.isNew ? TakeInDialog::tr("New here") : TakeInDialog::tr("No new entries");
+    const QString entries = count == 1
+                                ? TakeInDialog::tr("1 new entry")
+                                : TakeInDialog::tr("%1 new entries").arg(QLocale().toString(count));
+    return order.isNew ? TakeInDialog::tr("New here, %1").arg(entries) : entries;
+}
+
+/// Hazards first, before how much came in.
+void addWarnings(const JoinedOrder &order, SignItem &item)
+{
+    QStringList before, after;
+    for (const Finding &finding : order.findings)
+        (finding.code == u"hazard_open" ? before : after) << localized(finding.reason);
+    item.text = (before + QStringList{item.text} + after).join(' ');
+    if (!order.findings.empty())
+        item.status = Status::Doubtful;
 }
 
 SignItem itemOf(const JoinedOrder &order)
@@ -62,19 +78,19 @@ SignItem itemOf(const JoinedOrder &order)
     if (order.verdict == BundleVerdict::AlreadyThere) {
         item.status = Status::NotNeeded;
         item.text = TakeInDialog::tr("Was there already.");
+        addWarnings(order, item);
         return item;
     }
-    QStringList said{newText(order.added.size())};
+    QStringList said{newText(order)};
     if (!order.certificates.isEmpty())
         said << TakeInDialog::tr("certificate %1").arg(order.certificates.join(", "));
     if (!order.conflicts.isEmpty())
         said << TakeInDialog::tr("to be settled: %1")
                     .arg(QLocale().toString(order.conflicts.size()));
     item.text = said.join(QStringLiteral(", ")) + '.';
-    for (const Finding &finding : order.findings)
-        item.text += ' ' + localized(finding.reason);
-    if (!order.conflicts.isEmpty() || !order.findings.empty())
+    if (!order.conflicts.isEmpty())
         item.status = Status::Doubtful;
+    addWarnings(order, item);
     return item;
 }
 
@@ -227,12 +243,14 @@ void TakeInDialog::confirm()
 void TakeInDialog::showAfter(const TakenIn &taken)
 {
     std::vector<SignItem> items;
-    bool refused = false, conflicts = false;
+    bool refused = false, conflicts = false, warns = false;
     for (std::size_t i = 0; i < taken.files.size(); ++i) {
         const TakenBundle &file = taken.files[i];
         items.push_back(itemOf(file, m_bundles[i].outline));
-        for (const JoinedOrder &order : file.orders)
+        for (const JoinedOrder &order : file.orders) {
             items.push_back(itemOf(order));
+            warns = warns || !order.findings.empty();
+        }
         refused = refused || file.refuses();
         conflicts = conflicts || hasConflicts(file);
     }
@@ -249,6 +267,11 @@ void TakeInDialog::showAfter(const TakenIn &taken)
     if (conflicts)
         return finish(Status::Doubtful, tr("Taken in. Something is to be settled."),
                       std::move(items));
+    if (warns)
+        return finish(
+            Status::Doubtful,
+            tr("Everything was taken in. Read what is marked before anybody works on it."),
+            std::move(items));
     finish(Status::Done, tr("Everything was taken in."), std::move(items));
 }
 

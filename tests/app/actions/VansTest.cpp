@@ -163,7 +163,7 @@ private slots:
         wish.out = office().file("two.json");
         const TakenAlong taken = good(takeAlong(*office().records, wish));
         QCOMPARE(taken.orders, QStringList{"A-2001"});
-        QCOMPARE(taken.stays.front().code, QString("order_out"));
+        QCOMPARE(taken.stays.front().finding.code, QString("order_out"));
         wish.anyway = true;
         QCOMPARE(good(takeAlong(*office().records, wish)).orders.size(), 2);
         QCOMPARE(office().show().out.size(), std::size_t(2));

@@ -244,7 +244,7 @@ class VansTest : public QObject, private DeskWindow
         QTest::keyClick(dialog, Qt::Key_Return);
         QTRY_COMPARE(told(*dialog), "Everything was taken in.");
         QCOMPARE(items(*dialog).mid(1),
-                 (QStringList{"O-1001: 0 new entries.", "O-1002: 3 new entries."}));
+                 (QStringList{"O-1001: New here.", "O-1002: New here, 3 new entries."}));
         closeDialog(*dialog);
         QTRY_VERIFY(bring->isEnabled());
     }
@@ -417,6 +417,59 @@ private slots:
         closeDialog(*dialog);
     }
 
+    void whatWasHandedOutIsTakenBackAtOnce()
+    {
+        addVanHere();
+        takeAlongHere({"O-1001"});
+        openWindow();
+        QTRY_COMPARE(orders().size(), 8);
+        QDialog *dialog = takeAlongByKey(2);
+        type(*dialog, "take_along.file", m_records->path("two.json"));
+        QVERIFY(!button(*dialog, "take_along.undo")->isVisible());
+        button(*dialog, "take_along.confirm")->click();
+        QTRY_VERIFY(button(*dialog, "take_along.undo")->isVisible());
+        QTRY_COMPARE(chip(BoardFacet::Away)->accessibleName(), "Out, 2 orders");
+        button(*dialog, "take_along.undo")->setFocus();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+        QTRY_VERIFY(told(*dialog).startsWith("Nothing of it is out."));
+        QCOMPARE(items(*dialog), QStringList("O-1002: Stays here.")); // the other went before
+        QVERIFY(!button(*dialog, "take_along.undo")->isVisible());
+        closeDialog(*dialog);
+        QTRY_COMPARE(chip(BoardFacet::Away)->accessibleName(), "Out, 1 order");
+    }
+
+    void whatIsSettledIsShownAndSettledAnew()
+    {
+        addVanHere();
+        takeAlongHere({"O-1001"});
+        changePairInOffice();
+        workInVan();
+        need(receiveBundles(office(), {{"back.json", contentOf(m_van->path("back.json"))}}));
+        const QString id = need(stationConflicts(office())).front().conflict.id;
+        need(settleConflict(office(), id, "office", "first thought"));
+        openWindow();
+        m_window->findChild<QAction *>("action.settle")->trigger();
+        QDialog *dialog = dialogOf(*m_window, "conflicts");
+        QTRY_VERIFY(told(*dialog).startsWith("No station says otherwise"));
+        auto *all = dialog->findChild<QCheckBox *>("conflicts.all");
+        all->setFocus();
+        QTest::keyClick(all, Qt::Key_Space);
+        QTRY_COMPARE(items(*dialog).size(), 1);
+        QVERIFY(items(*dialog).front().endsWith("settled"));
+        auto *settled = dialog->findChild<QLabel *>("conflicts.settled");
+        QVERIFY2(settled->text().contains("first thought"), qPrintable(settled->text()));
+        QCOMPARE(button(*dialog, "conflicts.settle")->text(), "Settle it anew");
+        dialog->findChild<QRadioButton *>("conflicts.side.van-7")->click();
+        type(*dialog, "conflicts.because", "the van is right");
+        button(*dialog, "conflicts.settle")->click();
+        QTRY_COMPARE(told(*dialog), "Order O-1001 is settled: van-7.");
+        QTRY_VERIFY(settled->text().contains("the van is right"));
+        // The order has its values back: that is not settled anew.
+        QVERIFY(settled->text().contains("change the order"));
+        QVERIFY(!button(*dialog, "conflicts.settle")->isVisible());
+        closeDialog(*dialog);
+    }
+
     void whatIsNoBundleIsRefused()
     {
         openWindow();
@@ -469,7 +522,9 @@ private slots:
         QDialog *dialog = dialogOf(*m_window, "take_in");
         QTRY_VERIFY(button(*dialog, "take_in.confirm")->isEnabled());
         QTest::keyClick(dialog, Qt::Key_Return);
-        QTRY_COMPARE(told(*dialog), "Everything was taken in.");
+        QTRY_COMPARE(told(*dialog),
+                     "Everything was taken in. Read what is marked before anybody works on it.");
+        QVERIFY(items(*dialog)[1].startsWith("O-1001: 1 new entry. Some of it is dated before"));
         closeDialog(*dialog);
         QTRY_VERIFY_WITH_TIMEOUT(!notice->isVisible(), 20'000);
         QCOMPARE(m_window->place().value("bundle_folder").toString(), shared);
