@@ -5,6 +5,7 @@
 #include "app/desktop/screens/IdentifierScreen.h"
 #include "core/acceptance/ReportQuery.h"
 #include "tests/pictures/PictureDesk.h"
+#include "tests/pictures/VanScenes.h"
 #include "tests/support/ScreenSubjects.h"
 
 #include <QComboBox>
@@ -252,6 +253,7 @@ std::vector<Scene> allScenes()
                              {"bulk-preview", false, bulkPreview},
                              {"dialog", false, dialogs},
                              {"menu", false, menus},
+                             {"vans", false, vanDialogs}, // changes the records: after the others
                              {"first-run", true, firstRun}};
     std::vector<Scene> scenes;
     addScreens(scenes);
