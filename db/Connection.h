@@ -3,6 +3,7 @@
 // label, and transactions. What an engine has of its own lies in files that are named after it.
 
 #include "core/base/Result.h"
+#include "core/office/Office.h"
 
 #include <QByteArrayView>
 #include <QStringList>
@@ -11,6 +12,7 @@
 #include <functional>
 #include <map>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -76,6 +78,14 @@ private:
     std::vector<std::string> m_parameters;
 };
 
+/// Who is logged in on a server.
+struct ServerLogin
+{
+    QString name;
+    bool isOwner = false;     ///< of the tables, or may act as their owner
+    std::optional<Role> role; ///< the highest of the groups that it belongs to
+};
+
 class Connection
 {
 public:
@@ -88,6 +98,8 @@ public:
 
     /// Of the file, or host and name of the database; without a password.
     QString path() const { return m_path; }
+    /// Nothing where the records are a file.
+    virtual std::optional<ServerLogin> login() const { return std::nullopt; }
     /// The statements in the engine's words.
     virtual const SqlCatalog &catalog() const = 0;
 

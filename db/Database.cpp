@@ -7,6 +7,8 @@
 #include "db/SqliteCopy.h"
 
 #include <QFileInfo>
+#include <QUrl>
+#include <QUrlQuery>
 
 #include <sqlite3.h>
 #include <utility>
@@ -215,6 +217,18 @@ QString shownPlace(const QString &path)
     return isServerAddress(path) ? PostgresConnection::shownAddress(path) : path;
 }
 
+QString withoutPassword(const QString &path)
+{
+    if (!isServerAddress(path))
+        return path;
+    QUrl address(path);
+    address.setPassword(QString());
+    QUrlQuery parameters(address);
+    parameters.removeAllQueryItems(QStringLiteral("password"));
+    address.setQuery(parameters);
+    return address.toString(QUrl::FullyEncoded);
+}
+
 bool Database::isFile() const
 {
     return dynamic_cast<SqliteConnection *>(m_connection.get()) != nullptr;
@@ -265,6 +279,7 @@ Result<Database> Database::openOnServer(const QString &address, Access access)
     LOOPWRIGHT_ASSIGN(auto connection, PostgresConnection::open(address));
     LOOPWRIGHT_ASSIGN(const auto outcome,
                       bringServerUpToDate(*connection, access == Access::ReadWrite, migrator));
+    LOOPWRIGHT_TRY(connection->readLogin(access == Access::ReadWrite));
     return Database(std::move(connection), access, outcome);
 }
 
@@ -305,6 +320,11 @@ Result<void> Database::keepStatistics(Statistics which)
     if (m_access == Access::ReadOnly)
         return {};
     return m_connection->keepStatistics(which == Statistics::All);
+}
+
+std::optional<ServerLogin> Database::login() const
+{
+    return m_connection->login();
 }
 
 Result<QStringList> Database::damage() const

@@ -15,11 +15,13 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 
 namespace loopwright {
 
 class Connection;
 class SqliteConnection;
+struct ServerLogin;
 
 class Database
 {
@@ -83,6 +85,8 @@ public:
     Result<qint64> dataVersion() const;
 
     Connection &connection() const { return *m_connection; }
+    /// Who is logged in on a server; nothing where the records are a file.
+    std::optional<ServerLogin> login() const;
     /// Whether the records lie in a file (or in memory), and not on a server.
     bool isFile() const;
     /// For what is done with files alone.
@@ -102,5 +106,7 @@ private:
 bool isServerAddress(const QString &path);
 /// As messages show where records are: of an address host, port and database alone.
 QString shownPlace(const QString &path);
+/// What may be kept of an address: all but a password. A file stays as it is.
+QString withoutPassword(const QString &path);
 
 } // namespace loopwright

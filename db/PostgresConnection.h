@@ -40,6 +40,11 @@ public:
     Result<void> tellWrittenRows() override;
     qint64 rowsChanged() const override { return m_session.rowsChanged(); }
 
+    std::optional<ServerLogin> login() const override { return m_login; }
+    /// Reads who is logged in, and gives the groups their rights where the owner finds that they
+    /// have none. DatabaseTrouble for a login that belongs to none of them.
+    Result<void> readLogin(bool mayWrite);
+
     PostgresSession &session() { return m_session; }
 
 protected:
@@ -49,11 +54,13 @@ protected:
 
 private:
     PostgresConnection(const QString &path, const QByteArray &address);
+    Result<void> makeRoles();
     /// Waits for the lock of who writes for so long.
     Result<void> tryToLock(int ms);
 
     PostgresSession m_session;
     RowNote m_rowNote;
+    std::optional<ServerLogin> m_login;
 };
 
 } // namespace loopwright

@@ -107,6 +107,9 @@ Result<void> Transaction::append(Event event)
     if (!m_recordedAt)
         m_recordedAt = realClock();
     event.recordedAt = *m_recordedAt;
+    // Whoever is named, the server says who was logged in (event_names_login).
+    if (const auto login = connection().login(); login && login->name != event.by)
+        event.detail.insert("session_user", login->name);
     if (const auto seals = m_seals.find(event.subject); seals != m_seals.end()) {
         event.addSeals(seals->second);
         m_seals.erase(seals);

@@ -2,6 +2,7 @@
 
 #include "app/actions/Events.h"
 #include "app/trust/Pin.h"
+#include "db/Connection.h"
 #include "db/OrderStore.h"
 #include "db/PersonStore.h"
 #include "db/Transaction.h"
@@ -30,7 +31,10 @@ Error refused(Records &records, Act act, const std::optional<StoredOrder> &of, c
 /// Why his PIN does not let him; empty if it does, or none is asked.
 Result<QString> pinTrouble(Records &records, const Person &person)
 {
-    if (!person.login.isEmpty() && person.login == Records::loginName())
+    const bool isHimself = records.database().login()
+                               ? person.key == records.login() // who has shown it to the server
+                               : !person.login.isEmpty() && person.login == Records::loginName();
+    if (isHimself)
         return QString();
     LOOPWRIGHT_ASSIGN(const auto hash, PersonStore(records.database()).pinOf(person.key));
     if (hash.isEmpty())
@@ -44,8 +48,22 @@ Result<QString> pinTrouble(Records &records, const Person &person)
 
 } // namespace
 
+bool actsAsItself(Records &records)
+{
+    const auto login = records.database().login();
+    return login && !login->isOwner;
+}
+
 Result<void> actFor(Records &records, const QString &by)
 {
+    if (actsAsItself(records) && !by.isEmpty() && by != records.login())
+        return failure(
+            ErrorCode::Refused,
+            QString("You are logged in as %1 and act as nobody else.").arg(records.login()));
+    if (records.database().login() && by.isEmpty()) {
+        records.actAs(records.login()); // who has the login has the key
+        return {};
+    }
     if (!by.isEmpty()) {
         records.actAs(by);
         return {};
@@ -63,6 +81,12 @@ Result<Actor> actorOf(Records &records)
     const auto found = std::ranges::find(people, records.by(), &Person::key);
     if (found != people.end())
         actor.person = *found;
+    if (actsAsItself(records)) { // the server's groups say what he is
+        if (!actor.person)
+            actor.person = Person{.key = actor.said, .name = actor.said};
+        actor.person->role = records.database().login()->role.value_or(Role::Installer);
+        actor.registerHasSupervisor = true;
+    }
     return actor;
 }
 

@@ -8,8 +8,13 @@
 namespace loopwright {
 
 /// Acts as the person with the key `by`; empty: as the person whose login the process has, else
-/// under the login's name.
+/// under the login's name. On a server a login is the key; Refused for another one, but to the
+/// owner.
 Result<void> actFor(Records &records, const QString &by);
+
+/// On a server a login acts as itself, by the groups that it belongs to there; its owner may name
+/// anybody.
+bool actsAsItself(Records &records);
 
 Result<Actor> actorOf(Records &records);
 

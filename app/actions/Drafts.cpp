@@ -6,6 +6,7 @@
 #include "db/DraftStore.h"
 #include "db/LeftOvers.h"
 
+#include <QDir>
 #include <QFileInfo>
 #include <QJsonArray>
 
@@ -35,9 +36,19 @@ private:
     int m_before;
 };
 
+/// Beside the records; of a server's among the user's own files.
 QString stemOfAside(const QString &databasePath)
 {
-    return databasePath + ".drafts-";
+    if (!isServerAddress(databasePath))
+        return databasePath + ".drafts-";
+    return QFileInfo(defaultDatabasePath()).path() + "/server-" +
+           sha256Hex(databasePath.toUtf8()).left(16) + ".drafts-";
+}
+
+/// What one types at a desk of a server is shown at no other one's: before the name of the part.
+QString markOf(const Records &records)
+{
+    return records.isOnServer() ? records.login() + '/' : QString();
 }
 
 std::vector<Draft> draftsIn(const QString &path)
@@ -60,10 +71,12 @@ Result<void> saveDrafts(Records &records, const std::vector<Draft> &drafts, int 
 {
     const Patience patience(records.database(), patienceMs);
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    const QString mark = markOf(records);
     for (const Draft &each : drafts)
-        LOOPWRIGHT_TRY(each.content.isEmpty()
-                           ? DraftStore::remove(transaction, each.order, each.part)
-                           : DraftStore::put(transaction, each.order, each.part, each.content));
+        LOOPWRIGHT_TRY(
+            each.content.isEmpty()
+                ? DraftStore::remove(transaction, each.order, mark + each.part)
+                : DraftStore::put(transaction, each.order, mark + each.part, each.content));
     return transaction.commitDraft();
 }
 
@@ -77,6 +90,8 @@ Result<void> setDraftsAside(const QString &databasePath, const std::vector<Draft
     QJsonArray list;
     for (const Draft &each : drafts)
         list << QJsonObject{{"order", each.order}, {"part", each.part}, {"content", each.content}};
+    if (isServerAddress(databasePath))
+        QDir().mkpath(QFileInfo(path).path()); // nothing else may have been kept there yet
     LOOPWRIGHT_ASSIGN(auto out, OutFile::open(path, FileKind::Json, true));
     LOOPWRIGHT_TRY(out.write(canonicalJson(list)));
     return out.commit();
@@ -99,12 +114,18 @@ std::vector<Draft> takeDraftsSetAside(const QString &databasePath)
 
 Result<QMap<QString, QJsonObject>> drafts(Records &records, const QString &order)
 {
-    return DraftStore(records.database()).ofOrder(order);
+    LOOPWRIGHT_ASSIGN(const auto all, DraftStore(records.database()).ofOrder(order));
+    const QString mark = markOf(records);
+    QMap<QString, QJsonObject> own;
+    for (auto each = all.begin(); each != all.end(); ++each)
+        if (each.key().startsWith(mark))
+            own.insert(each.key().sliced(mark.size()), each.value());
+    return own;
 }
 
 Result<QMap<QString, QJsonObject>> draftsOfPart(Records &records, const QString &part)
 {
-    return DraftStore(records.database()).ofPart(part);
+    return DraftStore(records.database()).ofPart(markOf(records) + part);
 }
 
 } // namespace loopwright

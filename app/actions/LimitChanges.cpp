@@ -4,6 +4,7 @@
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
 #include "app/actions/LimitSets.h"
+#include "db/Connection.h"
 #include "db/MetaStore.h"
 
 namespace loopwright {
@@ -31,6 +32,10 @@ Result<bool> takeLimitSet(Records &records, const LimitSet &set)
 
 Result<void> bringShippedLimits(Records &records)
 {
+    // On a server the owner brings them, or a supervisor: others may not write them.
+    const auto login = records.database().login();
+    if (login && !login->isOwner && login->role != Role::Supervisor)
+        return {};
     LOOPWRIGHT_ASSIGN(const auto sets, shippedLimitSets());
     for (const LimitSet &set : sets) {
         LOOPWRIGHT_ASSIGN(const auto there, LimitSetStore(records.database()).find(set.version()));

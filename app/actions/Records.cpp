@@ -1,5 +1,7 @@
 #include "app/actions/Records.h"
 
+#include "db/Connection.h"
+
 #include <QDateTime>
 #include <QStandardPaths>
 
@@ -10,8 +12,14 @@ namespace loopwright {
 
 Records::Records(Database database)
     : m_database(std::move(database))
-    , m_by(loginName())
+    , m_by(login())
 {
+}
+
+QString Records::login() const
+{
+    const auto onServer = m_database.login();
+    return onServer ? onServer->name : loginName();
 }
 
 QString Records::loginName()

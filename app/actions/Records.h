@@ -31,6 +31,9 @@ public:
     void actAs(const QString &name) { m_by = name; }
     /// Of the process's user; no environment variable gives rights.
     static QString loginName();
+    /// As whom one is logged in: on the server that keeps the records, else as the process's user.
+    QString login() const;
+    bool isOnServer() const { return !m_database.isFile(); }
 
     /// Where the PIN of a person comes from if an act needs one; nothing: it was not given.
     using PinSource = std::function<std::optional<QString>(const Person &)>;

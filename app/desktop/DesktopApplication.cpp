@@ -89,7 +89,7 @@ void DesktopApplication::use(std::unique_ptr<DesktopContext> workplace)
 }
 
 /// The window stays as it is where they cannot be opened.
-void DesktopApplication::openOther(const QString &path)
+void DesktopApplication::openOther(const QString &path, bool atStart)
 {
     if (keyOfDatabase(path) == keyOfDatabase(m_options.database))
         return window()->say(tr("These records are open."));
@@ -104,7 +104,25 @@ void DesktopApplication::openOther(const QString &path)
     m_options.database = path;
     m_options.order.clear(); // it was a wish of the others
     m_options.file.clear();
+    if (atStart)
+        keepAtStart(true);
     use(std::move(*opened));
+}
+
+/// Which records are opened where nothing else is said; a password is not kept.
+void DesktopApplication::keepAtStart(bool atStart)
+{
+    if (atStart)
+        m_settings.setValue(StartOptions::recordsKey, withoutPassword(m_options.database));
+    else
+        m_settings.remove(StartOptions::recordsKey);
+}
+
+bool DesktopApplication::isAtStart() const
+{
+    const QString kept = m_settings.value(StartOptions::recordsKey).toString();
+    return keyOfDatabase(kept.isEmpty() ? defaultDatabasePath() : kept) ==
+           keyOfDatabase(m_options.database);
 }
 
 void DesktopApplication::backUp()
@@ -133,6 +151,8 @@ void DesktopApplication::showWindow()
                              ? m_settings.value("language", m_language).toString()
                              : m_language);
     window->markPaper(m_settings.value("paper", "country").toString());
+    window->markAtStart(isAtStart());
+    connect(window.get(), &MainWindow::atStartChosen, this, &DesktopApplication::keepAtStart);
     connect(window.get(), &MainWindow::paperChosen, this, &DesktopApplication::choosePaperOf);
     // Queued: the window goes while it is still speaking.
     connect(window.get(), &MainWindow::recordsWished, this, &DesktopApplication::openOther,
@@ -213,15 +233,17 @@ void DesktopApplication::keepPlace()
 
 void DesktopApplication::showTrouble(const Error &error)
 {
-    auto page = std::make_unique<OpenErrorPage>(error, m_options.database);
+    auto page = std::make_unique<OpenErrorPage>(error, withoutPassword(m_options.database));
     // Queued: the page is replaced while it is still speaking.
     connect(page.get(), &OpenErrorPage::tryAgain, this, &DesktopApplication::start,
             Qt::QueuedConnection);
     connect(
         page.get(), &OpenErrorPage::openOther, this,
-        [this](const QString &path) {
+        [this](const QString &path, bool atStart) {
             m_options.database = path;
             start();
+            if (atStart && window())
+                keepAtStart(true);
         },
         Qt::QueuedConnection);
     page->show();

@@ -31,7 +31,9 @@ public:
 
 private:
     void use(std::unique_ptr<DesktopContext> workplace);
-    void openOther(const QString &path);
+    void openOther(const QString &path, bool atStart);
+    void keepAtStart(bool atStart);
+    bool isAtStart() const;
     void showWindow();
     void showTrouble(const Error &error);
     void comeForward(const Wish &wish);

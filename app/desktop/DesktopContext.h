@@ -42,7 +42,10 @@ public:
     /// Called in the window's thread when an act needs a PIN.
     void setPinDialog(Records::PinSource ask) { m_askPin = std::move(ask); }
 
-    QString databasePath() const { return m_databasePath; }
+    /// As it is shown: of a server's records without login and password.
+    QString databasePath() const { return shownPlace(m_databasePath); }
+    /// As it was given, without a password.
+    QString address() const { return withoutPassword(m_databasePath); }
     QDate today() const { return m_records->now().localDate(); }
 
 private:

@@ -131,6 +131,7 @@ void MainWindow::connectScreen(Screen *screen)
     connect(screen, &Screen::titleChanged, this, &MainWindow::showTitle);
     connect(screen, &Screen::placeChanged, this, &MainWindow::placeChanged);
     connect(screen, &Screen::demoReady, this, &MainWindow::demoReady);
+    connect(screen, &Screen::serverWished, this, &MainWindow::openServer);
     connect(screen, &Screen::runChanged, this, [this] { m_runs->look(); });
     connect(screen, &Screen::recordsChanged, this, [this, screen] { recordsChangedBy(screen); });
 }

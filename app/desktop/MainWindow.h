@@ -40,6 +40,8 @@ public:
     void markTheme(LookChoice look, int percent);
     void markLanguage(const QString &code);
     void markPaper(const QString &code);
+    /// Whether these records are opened when the program starts.
+    void markAtStart(bool atStart) { m_isAtStart = atStart; }
     /// Keeps what is typed, to close or to open others. False where it can be kept nowhere, once.
     bool settle();
 
@@ -63,8 +65,10 @@ signals:
     void sizeChosen(int percent);
     void languageChosen(const QString &code);
     void paperChosen(const QString &code); ///< "country" or a code of Paper
-    void recordsWished(const QString &path);
-    void placeChanged(); ///< place() is another one
+    /// `atStart`: and whenever the program starts.
+    void recordsWished(const QString &path, bool atStart);
+    void atStartChosen(bool atStart); ///< of the records that are open
+    void placeChanged();              ///< place() is another one
     void demoReady(const QString &path);
 
 protected:
@@ -88,6 +92,7 @@ private:
     void addChoice(QMenu *menu, const QString &name, const QString &text,
                    std::function<void()> choose);
     void openOtherRecords();
+    void openServer();
     void showSettings();
     void fillRecent(QMenu *menu);
     void remember(const QString &order);
@@ -101,6 +106,7 @@ private:
     Sidebar *m_rail = nullptr;
     QStackedWidget *m_pages = nullptr;
     QLabel *m_said = nullptr;
+    bool m_isAtStart = false;
     WhoWorks *m_who = nullptr;
     RunTeller *m_runs = nullptr;
     UndoNotice *m_undo = nullptr;

@@ -6,6 +6,7 @@
 #include "app/desktop/MainWindow.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/RunTeller.h"
+#include "app/desktop/ServerDialog.h"
 #include "app/desktop/SettingsDialog.h"
 #include "app/desktop/ShortcutsDialog.h"
 #include "app/desktop/UndoNotice.h"
@@ -15,6 +16,7 @@
 
 #include <QAction>
 #include <QActionGroup>
+#include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
@@ -87,6 +89,8 @@ void MainWindow::makeRecordsMenu()
     menu->addSeparator();
     addAction(menu, QStringLiteral("open"), tr("&Open other records…"),
               QKeySequence(Qt::CTRL | Qt::Key_O), [this] { openOtherRecords(); });
+    addAction(menu, QStringLiteral("open_server"), tr("Records on a ser&ver…"), {},
+              [this] { openServer(); });
     addAction(menu, QStringLiteral("settings"), tr("&Settings…"),
               QKeySequence(Qt::CTRL | Qt::Key_Comma), [this] { showSettings(); });
     addAction(menu, QStringLiteral("quit"), tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q),
@@ -198,10 +202,19 @@ void MainWindow::addChoice(QMenu *menu, const QString &name, const QString &text
 void MainWindow::openOtherRecords()
 {
     const QString chosen = QFileDialog::getOpenFileName(
-        this, tr("Open other records"), QFileInfo(m_workplace.databasePath()).absolutePath(),
+        this, tr("Open other records"),
+        m_workplace.records().isOnServer() ? QDir::homePath()
+                                           : QFileInfo(m_workplace.databasePath()).absolutePath(),
         tr("Records (*.sqlite);;All files (*)"));
     if (!chosen.isEmpty())
-        emit recordsWished(chosen);
+        emit recordsWished(chosen, false);
+}
+
+void MainWindow::openServer()
+{
+    auto *dialog = new ServerDialog(m_workplace.address(), this);
+    connect(dialog, &ServerDialog::wished, this, &MainWindow::recordsWished);
+    dialog->open();
 }
 
 void MainWindow::showSettings()
@@ -219,8 +232,16 @@ void MainWindow::showSettings()
             tr("Bundles that come into it are told below the page; nothing is taken in unasked.")),
         {QStringLiteral("who"), tr("&Who works"), m_who->menu(),
          tr("Goes into the history of what is done here.")}};
-    auto *dialog = new SettingsDialog(rows, m_workplace.databasePath(),
-                                      findChild<QAction *>("action.open"), this);
+    auto *dialog = new SettingsDialog(
+        rows,
+        {m_workplace.databasePath(),
+         m_isAtStart,
+         {findChild<QAction *>("action.open"), findChild<QAction *>("action.open_server")}},
+        this);
+    connect(dialog, &SettingsDialog::atStartChosen, this, [this](bool atStart) {
+        m_isAtStart = atStart;
+        emit atStartChosen(atStart);
+    });
     dialog->open();
 }
 

@@ -1,5 +1,7 @@
 #include "app/desktop/OneWindow.h"
 
+#include "app/actions/Records.h"
+
 #include <QCryptographicHash>
 #include <QDir>
 #include <QFileInfo>
@@ -7,6 +9,7 @@
 #include <QJsonObject>
 #include <QLocalSocket>
 #include <QStandardPaths>
+#include <QUrl>
 
 namespace loopwright {
 
@@ -24,17 +27,25 @@ QString socketOf(const QString &database)
     return folder.isEmpty() ? QString() : folder + "/loopwright-" + keyOfDatabase(database);
 }
 
+QString keyOf(const QString &place)
+{
+    const QByteArray digest = QCryptographicHash::hash(place.toUtf8(), QCryptographicHash::Sha256);
+    return QString::fromLatin1(digest.toHex().left(16));
+}
+
 } // namespace
 
 QString keyOfDatabase(const QString &path)
 {
+    // On a server two logins are two windows, and a password makes no difference.
+    if (isServerAddress(path))
+        return keyOf(shownPlace(path) + ' ' + QUrl(path).userName());
     const QFileInfo file(path);
     const QString folder = QFileInfo(file.absolutePath()).canonicalFilePath();
     const QString whole = file.exists()      ? file.canonicalFilePath()
                           : folder.isEmpty() ? file.absoluteFilePath()
                                              : QDir(folder).filePath(file.fileName());
-    const QByteArray digest = QCryptographicHash::hash(whole.toUtf8(), QCryptographicHash::Sha256);
-    return QString::fromLatin1(digest.toHex().left(16));
+    return keyOf(whole);
 }
 
 OneWindow::OneWindow(QObject *parent)

@@ -1,7 +1,9 @@
 #include "app/desktop/OpenErrorPage.h"
 
 #include "app/actions/DailyBackups.h"
+#include "app/actions/Records.h"
 #include "app/desktop/Language.h"
+#include "app/desktop/ServerDialog.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/SignLine.h"
 
@@ -44,6 +46,14 @@ constexpr Advice anyAdvice = {
     ErrorCode::BadInput, QT_TRANSLATE_NOOP("OpenErrorPage", "Nothing was changed."),
     QT_TRANSLATE_NOOP("OpenErrorPage", "Try again, or open other records.")};
 
+/// Of records on a server, whatever is wrong.
+constexpr Advice serverAdvice = {
+    ErrorCode::ConnectionLost, QT_TRANSLATE_NOOP("OpenErrorPage", "Nothing was changed."),
+    QT_TRANSLATE_NOOP("OpenErrorPage",
+                      "See that the network is there, and that server, database, login and "
+                      "password are as who keeps the server says; a password is asked for anew "
+                      "under “Records on a server”.")};
+
 const Advice &adviceFor(ErrorCode code)
 {
     for (const Advice &advice : advices)
@@ -68,12 +78,15 @@ void addPart(QVBoxLayout *layout, const QString &head, const QString &text, cons
 
 } // namespace
 
-OpenErrorPage::OpenErrorPage(const Error &error, const QString &databasePath, QWidget *parent)
+OpenErrorPage::OpenErrorPage(const Error &error, const QString &place, QWidget *parent)
     : QWidget(parent)
+    , m_place(place)
 {
+    const QString databasePath = shownPlace(place);
+    const bool onServer = isServerAddress(place);
     setObjectName(QStringLiteral("trouble"));
     setWindowTitle(tr("Loopwright"));
-    const Advice &advice = adviceFor(error.code);
+    const Advice &advice = onServer ? serverAdvice : adviceFor(error.code);
 
     auto *head = new QLabel(tr("The records could not be opened"));
     whenThemed(head, [head] { head->setFont(sized(1.7, QFont::DemiBold)); });
@@ -91,8 +104,9 @@ OpenErrorPage::OpenErrorPage(const Error &error, const QString &databasePath, QW
             Status::Failed);
     addPart(column, tr("What was kept"), tr(advice.kept), QStringLiteral("kept"), Status::Done);
     addPart(column, tr("What to do"), tr(advice.todo), QStringLiteral("todo"), Status::Note);
-    const auto backup = error.code == ErrorCode::DatabaseTrouble ? newestDailyBackup(databasePath)
-                                                                 : std::optional<QString>();
+    const auto backup = error.code == ErrorCode::DatabaseTrouble && !onServer
+                            ? newestDailyBackup(databasePath)
+                            : std::optional<QString>();
     if (backup)
         addPart(column, tr("The newest backup"),
                 tr("%1. In a terminal: loopwright-cli restore --db \"%2\" \"%1\"")
@@ -125,10 +139,17 @@ QLayout *OpenErrorPage::makeButtons()
         const QString chosen = QFileDialog::getOpenFileName(
             this, tr("Open other records"), {}, tr("Records (*.sqlite);;All files (*)"));
         if (!chosen.isEmpty())
-            emit openOther(chosen);
+            emit openOther(chosen, false);
+    });
+    auto *server = new QPushButton(tr("Records on a &server…"));
+    server->setObjectName(QStringLiteral("server_records"));
+    connect(server, &QPushButton::clicked, this, [this] {
+        auto *dialog = new ServerDialog(m_place, this);
+        connect(dialog, &ServerDialog::wished, this, &OpenErrorPage::openOther);
+        dialog->open();
     });
     auto *buttons = new QHBoxLayout;
-    for (QPushButton *button : {again, other, quit})
+    for (QPushButton *button : {again, other, server, quit})
         buttons->addWidget(button);
     buttons->addStretch(1);
     return buttons;

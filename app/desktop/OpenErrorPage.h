@@ -12,14 +12,17 @@ class OpenErrorPage : public QWidget
 {
     Q_OBJECT
 public:
-    OpenErrorPage(const Error &error, const QString &databasePath, QWidget *parent = nullptr);
+    /// `place`: a file or an address without a password.
+    OpenErrorPage(const Error &error, const QString &place, QWidget *parent = nullptr);
 
 signals:
     void tryAgain();
-    void openOther(const QString &path);
+    void openOther(const QString &path, bool atStart);
 
 private:
     QLayout *makeButtons();
+
+    QString m_place;
 };
 
 } // namespace loopwright

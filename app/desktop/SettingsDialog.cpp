@@ -5,17 +5,19 @@
 #include "app/desktop/widgets/PageElements.h"
 
 #include <QAction>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QDir>
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QMenu>
 #include <QScrollArea>
 
 namespace loopwright {
 
-SettingsDialog::SettingsDialog(const std::vector<SettingsRow> &rows, const QString &databasePath,
-                               QAction *openOther, QWidget *window)
+SettingsDialog::SettingsDialog(const std::vector<SettingsRow> &rows, const SettingsRecords &records,
+                               QWidget *window)
     : QDialog(window)
 {
     setObjectName(QStringLiteral("settings"));
@@ -26,7 +28,7 @@ SettingsDialog::SettingsDialog(const std::vector<SettingsRow> &rows, const QStri
     grid->setColumnStretch(1, 1);
     for (const SettingsRow &row : rows)
         addRow(grid, row);
-    addRecords(grid, databasePath, openOther);
+    addRecords(grid, records);
     grid->setRowStretch(grid->rowCount(), 1);
     QDialogButtonBox *buttons = makeCloseButtons(this);
     auto *column = new QVBoxLayout(this);
@@ -76,20 +78,31 @@ void SettingsDialog::fill(QComboBox *list, QMenu *menu)
     list->setCurrentIndex(possible ? ticked : 0);
 }
 
-void SettingsDialog::addRecords(QGridLayout *grid, const QString &databasePath, QAction *openOther)
+void SettingsDialog::addRecords(QGridLayout *grid, const SettingsRecords &records)
 {
-    QLabel *path = makeText(QDir::toNativeSeparators(databasePath));
+    QLabel *path = makeText(QDir::toNativeSeparators(records.path));
     path->setObjectName(QStringLiteral("settings.records"));
-    path->setAccessibleName(tr("Records %1").arg(databasePath));
-    QPushButton *other = makeButton(openOther->text(), QStringLiteral("settings.open"), [=, this] {
-        accept();
-        openOther->trigger();
-    });
-    other->setAutoDefault(false);
+    path->setAccessibleName(tr("Records %1").arg(records.path));
+    auto *atStart = new QCheckBox(tr("Open these records at every start"));
+    atStart->setObjectName(QStringLiteral("settings.at_start"));
+    atStart->setChecked(records.atStart);
+    connect(atStart, &QCheckBox::toggled, this, &SettingsDialog::atStartChosen);
     const int place = grid->rowCount();
     grid->addWidget(new QLabel(tr("Records")), place, 0, Qt::AlignTop);
     grid->addWidget(path, place, 1);
-    grid->addWidget(other, place + 1, 1, Qt::AlignLeft);
+    grid->addWidget(atStart, place + 1, 1);
+    auto *buttons = new QHBoxLayout;
+    for (QAction *each : records.others) {
+        QPushButton *button = makeButton(
+            each->text(), "settings." + each->objectName().section('.', 1), [this, each] {
+                accept();
+                each->trigger();
+            });
+        button->setAutoDefault(false);
+        buttons->addWidget(button);
+    }
+    buttons->addStretch(1);
+    grid->addLayout(buttons, place + 2, 1);
 }
 
 } // namespace loopwright

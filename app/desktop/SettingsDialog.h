@@ -21,17 +21,26 @@ struct SettingsRow
     QString sentence;
 };
 
+struct SettingsRecords
+{
+    QString path; ///< as it is shown
+    bool atStart = false;
+    QList<QAction *> others; ///< each asks for other records
+};
+
 class SettingsDialog : public QDialog
 {
     Q_OBJECT
 public:
-    /// `openOther` asks for other records.
-    SettingsDialog(const std::vector<SettingsRow> &rows, const QString &databasePath,
-                   QAction *openOther, QWidget *window);
+    SettingsDialog(const std::vector<SettingsRow> &rows, const SettingsRecords &records,
+                   QWidget *window);
+
+signals:
+    void atStartChosen(bool atStart);
 
 private:
     void addRow(QGridLayout *grid, const SettingsRow &row);
-    void addRecords(QGridLayout *grid, const QString &databasePath, QAction *openOther);
+    void addRecords(QGridLayout *grid, const SettingsRecords &records);
     void fill(QComboBox *list, QMenu *menu);
 };
 

@@ -36,9 +36,9 @@ QList<QCommandLineOption> declared()
 {
     return {
         {"db",
-         "Records to open; otherwise LOOPWRIGHT_DB, otherwise records.sqlite in the data "
-         "directory.",
-         "file"},
+         "Records to open, a file or postgresql://…; otherwise LOOPWRIGHT_DB, otherwise those that "
+         "the settings name, otherwise records.sqlite in the data directory.",
+         "records"},
         {"by", "Who acts; otherwise the login name.", "name"},
         {"now", "Starts the clock at this time (ISO 8601 with offset), for late entry.", "time"},
         {"order", "Opens this job.", "number"},
@@ -99,6 +99,14 @@ Result<void> takeFile(StartOptions &options, const QString &path)
 
 } // namespace
 
+void StartOptions::chooseRecords(const QSettings &settings)
+{
+    if (database.isEmpty())
+        database = settings.value(recordsKey).toString();
+    if (database.isEmpty())
+        database = defaultDatabasePath();
+}
+
 Result<StartOptions> StartOptions::read(const QStringList &arguments)
 {
     QCommandLineParser parser;
@@ -122,8 +130,6 @@ Result<StartOptions> StartOptions::read(const QStringList &arguments)
                        QStringLiteral("--db names other records than “%1”.").arg(files.first()));
     if (options.database.isEmpty())
         options.database = qEnvironmentVariable("LOOPWRIGHT_DB");
-    if (options.database.isEmpty())
-        options.database = defaultDatabasePath();
     options.by = parser.value(QStringLiteral("by"));
     options.order = parser.value(QStringLiteral("order"));
     options.look = parser.value(QStringLiteral("look"));
@@ -187,7 +193,8 @@ QByteArray StartOptions::manual()
     page.section("ENVIRONMENT")
         .beginList()
         .item(ManualPage::variable("LOOPWRIGHT_DB"),
-              "The file of the records, unless one is named.")
+              "The records, unless some are named: a file, or the address of a server "
+              "(postgresql://…).")
         .item(ManualPage::variable("XDG_DATA_HOME"),
               "The folder that data lies in, if it is not ~/.local/share.")
         .item(ManualPage::variable("XDG_CONFIG_HOME"),
@@ -201,7 +208,7 @@ QByteArray StartOptions::manual()
         .item(ManualPage::path("~/.local/share/loopwright/keys"),
               "The secret halves of the keys that sign. They are in no backup of the records.")
         .item(ManualPage::path("~/.config/loopwright/desktop.ini"),
-              "The look that was chosen, and where one was.")
+              "The look that was chosen, which records are opened, and where one was.")
         .endList();
     page.section("EXIT STATUS")
         .paragraph("0, or 2 for wrong usage. Records that cannot be opened are told in a window.");

@@ -5,14 +5,16 @@
 #include "core/base/Moment.h"
 #include "core/base/Result.h"
 
+#include <QSettings>
 #include <QStringList>
 
 namespace loopwright {
 
 struct StartOptions
 {
-    QString database; ///< --db or a file of records, else LOOPWRIGHT_DB, else the usual place
-    QString by;       ///< --by; empty: the login name
+    /// --db or a file of records, else LOOPWRIGHT_DB; empty: as the settings say (chooseRecords()).
+    QString database;
+    QString by;                ///< --by; empty: the login name
     std::optional<Moment> now; ///< --now
     QString order;             ///< --order: the job to open
     QString screen, file;      ///< a file that is no database, and the screen that takes it, if
@@ -25,6 +27,9 @@ struct StartOptions
     bool manualWanted = false;
 
     Wish wish() const { return {order, screen, file}; }
+    /// Where nothing was said of the records: those that the settings name, else the usual place.
+    void chooseRecords(const QSettings &settings);
+    static constexpr const char *recordsKey = "records"; ///< of the settings
 
     /// Usage where an option is unknown or has a value that makes no sense.
     static Result<StartOptions> read(const QStringList &arguments);

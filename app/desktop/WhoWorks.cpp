@@ -1,5 +1,6 @@
 #include "app/desktop/WhoWorks.h"
 
+#include "app/actions/Acting.h"
 #include "app/actions/Register.h"
 #include "app/desktop/widgets/PageElements.h"
 
@@ -53,7 +54,10 @@ void WhoWorks::showPeople()
 {
     menu()->clear();
     const auto known = people(m_workplace.records());
+    const bool asItself = actsAsItself(m_workplace.records());
     for (const Person &person : known.value_or(QList<Person>())) {
+        if (asItself && person.key != m_workplace.records().login())
+            continue;
         QAction *action =
             menu()->addAction(tr("%1, %2").arg(nameOf(person), roleName(person.role)));
         action->setObjectName("who." + person.key);

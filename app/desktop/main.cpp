@@ -57,12 +57,13 @@ int main(int argc, char *argv[])
     // The name of the desktop entry, by which a desktop finds the window's icon.
     QGuiApplication::setDesktopFileName(QStringLiteral(LOOPWRIGHT_ID));
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/loopwright.svg")));
+    QSettings settings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("loopwright"),
+                       QStringLiteral("desktop"));
+    options->chooseRecords(settings);
     if (OneWindow::handOver(options->database, options->wish())) {
         err << "loopwright: these records have a window, which was brought forward\n";
         return 0;
     }
-    QSettings settings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("loopwright"),
-                       QStringLiteral("desktop"));
     DesktopApplication desk(*desktop, std::move(*options), settings);
     desk.start();
     return QApplication::exec();

@@ -1994,6 +1994,10 @@
         <translation>29 CFR 1910.268(o)(2); 8 CCR 8616(a); die Zahlen: Vorschrift über enge Räume, 29 CFR 1910.146(b) (aus dem Gedächtnis)</translation>
     </message>
     <message>
+        <source>5432 unless it is said</source>
+        <translation>5432, wenn nichts gesagt wird</translation>
+    </message>
+    <message>
         <source>5ESS custom, multipoint</source>
         <translation>5ESS custom, Mehrgeräteanschluss</translation>
     </message>
@@ -2272,6 +2276,10 @@
     <message>
         <source>A point-to-point line has no automatic TEI: set 0</source>
         <translation>Ein Punkt-zu-Punkt-Anschluss hat keinen automatischen TEI: 0 einstellen</translation>
+    </message>
+    <message>
+        <source>A port is a number from 1 to 65535.</source>
+        <translation>Ein Port ist eine Zahl von 1 bis 65535.</translation>
     </message>
     <message>
         <source>A priority call took the channel: try again</source>
@@ -2648,6 +2656,10 @@
     <message>
         <source>An insulation test puts high voltage on the pair: warn others, disconnect the equipment at both ends, discharge the pair afterwards.</source>
         <translation>Eine Isolationsmessung legt hohe Spannung auf die Doppelader: andere warnen, Geräte an beiden Enden abtrennen, die Doppelader danach entladen.</translation>
+    </message>
+    <message>
+        <source>An office keeps its records on a PostgreSQL server, and every desk sees at once what another one does. Who keeps the server says what stands here.</source>
+        <translation>Ein Büro hält seinen Datenbestand auf einem PostgreSQL-Server, und jeder Platz sieht sofort, was ein anderer tut. Wer den Server betreut, sagt, was hier steht.</translation>
     </message>
     <message>
         <source>An order %1 was made here, of circuit %2, and the office has one of circuit %3. Enter the one that was made here under its right number, record its work anew, and cancel the wrong one.</source>
@@ -3896,6 +3908,10 @@
     <message>
         <source>Data was sent over the line without a break and compared bit by bit.</source>
         <translation>Daten wurden ohne Unterbrechung über die Leitung gesendet und Bit für Bit verglichen.</translation>
+    </message>
+    <message>
+        <source>Database</source>
+        <translation>Datenbank</translation>
     </message>
     <message>
         <source>Date</source>
@@ -6006,6 +6022,10 @@
         <translation>Protokoll der Station %1 beim Ereignis %2: %3</translation>
     </message>
     <message>
+        <source>Login</source>
+        <translation>Anmeldung</translation>
+    </message>
+    <message>
         <source>Look among completed orders too</source>
         <translation>Auch abgeschlossene Aufträge durchsuchen</translation>
     </message>
@@ -7274,6 +7294,14 @@
         <translation>Störung anlegen</translation>
     </message>
     <message>
+        <source>Open them</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Open these records at every start</source>
+        <translation>Diesen Datenbestand bei jedem Start öffnen</translation>
+    </message>
+    <message>
         <source>Open: nobody has said yet how it was closed.</source>
         <translation>Offen: noch hat niemand gesagt, wie sie behoben wurde.</translation>
     </message>
@@ -7574,6 +7602,10 @@
         <translation>Teile des Registers</translation>
     </message>
     <message>
+        <source>Password</source>
+        <translation>Passwort</translation>
+    </message>
+    <message>
         <source>Paste or type: one SPID a line, its number behind a comma;
 or CSV with the columns variant,spid,dn</source>
         <translation>Einfügen oder eingeben: je Zeile eine SPID, nach einem Komma ihre Rufnummer;
@@ -7622,6 +7654,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Polarity</source>
         <translation>Polarität</translation>
+    </message>
+    <message>
+        <source>Port</source>
+        <translation>Port</translation>
     </message>
     <message>
         <source>Possible too: %1.</source>
@@ -8010,6 +8046,22 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Records (*.sqlite);;All files (*)</source>
         <translation>Datenbestand (*.sqlite);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Records on a &amp;server…</source>
+        <translation>Datenbestand auf einem &amp;Server …</translation>
+    </message>
+    <message>
+        <source>Records on a ser&amp;ver…</source>
+        <translation>Datenbestand auf einem Ser&amp;ver …</translation>
+    </message>
+    <message>
+        <source>Records on a server</source>
+        <translation>Datenbestand auf einem Server</translation>
+    </message>
+    <message>
+        <source>Records on a server…</source>
+        <translation>Datenbestand auf einem Server …</translation>
     </message>
     <message>
         <source>Recovery on timer expiry</source>
@@ -8620,6 +8672,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Abschnitt</translation>
     </message>
     <message>
+        <source>See that the network is there, and that server, database, login and password are as who keeps the server says; a password is asked for anew under “Records on a server”.</source>
+        <translation>Sehen Sie nach, ob das Netz da ist und ob Server, Datenbank, Anmeldung und Passwort so sind, wie die Betreuung des Servers sagt; nach einem Passwort wird unter „Datenbestand auf einem Server“ neu gefragt.</translation>
+    </message>
+    <message>
         <source>See whether it is the pair of the order; have load coils and bridged taps taken off, or take another pair of the cable.</source>
         <translation>Prüfen, ob es die Doppelader des Auftrags ist; Pupinspulen und Stichleitungen entfernen lassen oder eine andere Doppelader des Kabels nehmen.</translation>
     </message>
@@ -8686,6 +8742,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Serial of the NT</source>
         <translation>Seriennummer des NT</translation>
+    </message>
+    <message>
+        <source>Server</source>
+        <translation>Server</translation>
+    </message>
+    <message>
+        <source>Server, database and login must be said.</source>
+        <translation>Server, Datenbank und Anmeldung müssen angegeben werden.</translation>
     </message>
     <message>
         <source>Service</source>
@@ -11796,6 +11860,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Ja, bestätigt</translation>
     </message>
     <message>
+        <source>You are logged in as %1 and act as nobody else.</source>
+        <translation>Sie sind als %1 angemeldet und handeln für niemand anderen.</translation>
+    </message>
+    <message>
         <source>You told us</source>
         <translation>Sie sagten uns</translation>
     </message>
@@ -13848,6 +13916,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>ihr Protokoll lässt sich nicht in sie schreiben</translation>
     </message>
     <message>
+        <source>its name in the network</source>
+        <translation>sein Name im Netz</translation>
+    </message>
+    <message>
         <source>its run failed</source>
         <translation>der Messlauf misslang</translation>
     </message>
@@ -13858,6 +13930,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>jumper run</source>
         <translation>Rangierung gelegt</translation>
+    </message>
+    <message>
+        <source>kept nowhere; may be left empty</source>
+        <translation>wird nirgends aufbewahrt; darf leer bleiben</translation>
     </message>
     <message>
         <source>key in %1</source>
@@ -15924,6 +16000,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Punkt-zu-Punkt-Verbindung</translation>
     </message>
     <message>
+        <source>the login %1 has no role here: the owner of the database gives it one of installer, dispatcher and supervisor (GRANT installer TO …)</source>
+        <translation>die Anmeldung %1 hat hier keine Rolle: Der Eigentümer der Datenbank gibt ihr eine von installer, dispatcher und supervisor (GRANT installer TO …)</translation>
+    </message>
+    <message>
         <source>the login may not do that in these records</source>
         <translation>Die Anmeldung hat dazu in diesem Datenbestand kein Recht</translation>
     </message>
@@ -16042,6 +16122,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>the register has none of this desk</source>
         <translation>das Verzeichnis kennt keine Nummer dieser Stelle</translation>
+    </message>
+    <message>
+        <source>the roles installer, dispatcher and supervisor are not there, or have no rights, and this login may not make them: %1</source>
+        <translation>die Rollen installer, dispatcher und supervisor sind nicht da oder haben keine Rechte, und diese Anmeldung darf sie nicht anlegen: %1</translation>
     </message>
     <message>
         <source>the rows that the event sealed cannot be read</source>
@@ -16538,6 +16622,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>you</source>
         <translation>Sie</translation>
+    </message>
+    <message>
+        <source>you act under it</source>
+        <translation>unter ihr handeln Sie</translation>
     </message>
     <message>
         <source>°F, or °C; left empty: 70 °F</source>

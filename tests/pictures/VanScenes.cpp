@@ -110,7 +110,7 @@ void vanDialogs(PictureDesk &desk)
 {
     VanAtHand van(desk.records());
     desk.window().showScreen("board");
-    desk.selectRows("board.table", 5);
+    desk.selectRows("orders", 5);
     desk.trigger("action.take_along");
     QDialog &along = dialogOf(desk, "take_along");
     along.findChild<QLineEdit *>("take_along.file")->setText(van.path("first.json"));

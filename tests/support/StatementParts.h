@@ -1,6 +1,9 @@
 #pragma once
 // What makes a whole statement of one that is put together.
 
+#include "db/PostgresSql.h"
+
+#include <algorithm>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -25,6 +28,18 @@ inline std::vector<std::string_view> partsOf(const std::string &label)
         return {"report.first_visit",
                 label == "report.figures" ? "report.by_key" : "report.behind"};
     return {};
+}
+
+/// As it is prepared where nothing is bound: whole numbers are told to be such as they are bound.
+inline std::string typedText(const std::string &label, const PostgresSql &made)
+{
+    std::string typed = made.text;
+    if (label != "certificate.add_issue")
+        return typed;
+    const auto issue = std::ranges::find(made.parameters, "issue") - made.parameters.begin();
+    const std::string number = "$" + std::to_string(issue + 1);
+    typed.replace(typed.find(number), number.size(), "CAST(" + number + " AS bigint)");
+    return typed;
 }
 
 } // namespace loopwright

@@ -37,6 +37,8 @@ BEFORE = {
     "van bring": WORKED,
     "van receive": BROUGHT,
     "van list": BROUGHT + ["van receive from-van-7.json", "van take 26-0004 --to van-7 --out more-for-van-7.json"],
+    "van recall": TAKEN,
+    "van known": TAKEN,
     "van conflicts": DISPUTED + ["van settle e183c2d7bf9ddd06 --side both --because 'both were there'"],
     "van settle": DISPUTED,
     "order list": KNOWN + ["van take 26-0011 --to van-7 --out for-van-7.json"],

@@ -111,6 +111,7 @@ QWidget *BoardScreen::makeEmpty()
         emit editOrder({});
     });
     connect(m_firstRun, &FirstRun::demoReady, this, &Screen::demoReady);
+    connect(m_firstRun, &FirstRun::serverWished, this, &Screen::serverWished);
     connect(m_firstRun, &FirstRun::said, this, &Screen::said);
     m_emptyAll =
         makeButton(tr("Look among completed orders too"), QStringLiteral("empty.all"), [this] {

@@ -75,11 +75,13 @@ FirstRun::FirstRun(DesktopContext &workplace, EmptyState &place, QWidget *owner)
                            QStringLiteral("empty.columns"), [this] { showColumns(); }))
     , m_office(makeButton(tr("Make the first office…"), QStringLiteral("empty.office"),
                           [this] { askOffice(); }))
+    , m_server(makeButton(tr("Records on a server…"), QStringLiteral("empty.server"),
+                          [this] { emit serverWished(); }))
     , m_order(makeButton(tr("Add an order   Ctrl+N"), QStringLiteral("empty.new"),
                          [this] { emit orderWished(); }))
 {
     showDemoButton(false);
-    for (QPushButton *button : {m_demo, m_import, m_columns, m_office, m_order})
+    for (QPushButton *button : {m_demo, m_import, m_columns, m_office, m_order, m_server})
         m_place.addButton(button);
     connect(&m_maker, &Asker::progressed, this, [this](qint64 done, qint64 total) {
         m_demo->setText(tr("Stop making the demo (%1 of %2)").arg(done).arg(total));
@@ -102,7 +104,7 @@ void FirstRun::offer(bool offered)
                              "demo.")
                         : tr("Look around in the demo, import files (serving offices first, then "
                              "orders), or make your first office by hand."));
-    for (QPushButton *button : {m_demo, m_import, m_columns})
+    for (QPushButton *button : {m_demo, m_import, m_columns, m_server})
         button->setVisible(offered);
     m_office->setVisible(offered && !office);
     m_order->setVisible(office);

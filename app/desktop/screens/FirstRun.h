@@ -25,6 +25,7 @@ public:
 signals:
     void importWished();
     void orderWished();
+    void serverWished();
     void officeMade();
     /// The records of the demo lie there.
     void demoReady(const QString &path);
@@ -46,6 +47,7 @@ private:
     QPushButton *m_import;
     QPushButton *m_columns;
     QPushButton *m_office;
+    QPushButton *m_server;
     QPushButton *m_order;
 };
 

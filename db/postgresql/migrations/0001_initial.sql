@@ -747,17 +747,32 @@ CREATE TRIGGER board_tally_insert AFTER INSERT ON order_state
     FOR EACH ROW EXECUTE FUNCTION board_tally_more();
 CREATE TRIGGER board_tally_delete AFTER DELETE ON order_state
     FOR EACH ROW EXECUTE FUNCTION board_tally_less();
+-- Column by column, for so a dump writes it.
 CREATE TRIGGER board_tally_update_less AFTER UPDATE ON order_state FOR EACH ROW
-    WHEN ((OLD.status, OLD.stage, OLD.outcome, OLD.criterion, OLD.office, OLD.installer, OLD.waiting_on,
-           OLD.paper, OLD.hazard, OLD.away, OLD.conflict)
-          IS DISTINCT FROM (NEW.status, NEW.stage, NEW.outcome, NEW.criterion, NEW.office, NEW.installer,
-                            NEW.waiting_on, NEW.paper, NEW.hazard, NEW.away, NEW.conflict))
+    WHEN (OLD.status IS DISTINCT FROM NEW.status
+          OR OLD.stage IS DISTINCT FROM NEW.stage
+          OR OLD.outcome IS DISTINCT FROM NEW.outcome
+          OR OLD.criterion IS DISTINCT FROM NEW.criterion
+          OR OLD.office IS DISTINCT FROM NEW.office
+          OR OLD.installer IS DISTINCT FROM NEW.installer
+          OR OLD.waiting_on IS DISTINCT FROM NEW.waiting_on
+          OR OLD.paper IS DISTINCT FROM NEW.paper
+          OR OLD.hazard IS DISTINCT FROM NEW.hazard
+          OR OLD.away IS DISTINCT FROM NEW.away
+          OR OLD.conflict IS DISTINCT FROM NEW.conflict)
     EXECUTE FUNCTION board_tally_less();
 CREATE TRIGGER board_tally_update_more AFTER UPDATE ON order_state FOR EACH ROW
-    WHEN ((OLD.status, OLD.stage, OLD.outcome, OLD.criterion, OLD.office, OLD.installer, OLD.waiting_on,
-           OLD.paper, OLD.hazard, OLD.away, OLD.conflict)
-          IS DISTINCT FROM (NEW.status, NEW.stage, NEW.outcome, NEW.criterion, NEW.office, NEW.installer,
-                            NEW.waiting_on, NEW.paper, NEW.hazard, NEW.away, NEW.conflict))
+    WHEN (OLD.status IS DISTINCT FROM NEW.status
+          OR OLD.stage IS DISTINCT FROM NEW.stage
+          OR OLD.outcome IS DISTINCT FROM NEW.outcome
+          OR OLD.criterion IS DISTINCT FROM NEW.criterion
+          OR OLD.office IS DISTINCT FROM NEW.office
+          OR OLD.installer IS DISTINCT FROM NEW.installer
+          OR OLD.waiting_on IS DISTINCT FROM NEW.waiting_on
+          OR OLD.paper IS DISTINCT FROM NEW.paper
+          OR OLD.hazard IS DISTINCT FROM NEW.hazard
+          OR OLD.away IS DISTINCT FROM NEW.away
+          OR OLD.conflict IS DISTINCT FROM NEW.conflict)
     EXECUTE FUNCTION board_tally_more();
 
 -- Search --------------------------------------------------------------------------------------
@@ -765,6 +780,20 @@ CREATE TRIGGER board_tally_update_more AFTER UPDATE ON order_state FOR EACH ROW
 CREATE INDEX order_search ON order_state USING gin (search gin_trgm_ops);
 
 -- Seals ---------------------------------------------------------------------------------------
+
+-- An event names who is logged in: as who acts, or, where the owner acts for somebody, beside him.
+CREATE FUNCTION event_names_login() RETURNS trigger LANGUAGE plpgsql AS $$
+BEGIN
+    IF NEW.actor = session_user THEN
+        RETURN NEW;
+    END IF;
+    IF NEW.detail ->> 'session_user' = session_user
+        AND pg_has_role(session_user, (SELECT relowner FROM pg_class WHERE oid = TG_RELID), 'USAGE') THEN
+        RETURN NEW;
+    END IF;
+    RAISE EXCEPTION 'an event names another than who is logged in';
+END $$;
+CREATE TRIGGER event_names_login BEFORE INSERT ON event FOR EACH ROW EXECUTE FUNCTION event_names_login();
 
 -- The program makes a table `written` for each session before it changes anything, and asks it which
 -- rows to seal. Whoever writes without it leaves rows that no event sealed, which the check of the

@@ -300,7 +300,7 @@ private slots:
         desk.start();
         auto *page = qobject_cast<OpenErrorPage *>(desk.shown());
         QVERIFY(page);
-        emit page->openOther(records.path());
+        emit page->openOther(records.path(), false);
         QTRY_VERIFY(desk.window());
     }
 };

@@ -4,10 +4,15 @@
 #include "app/desktop/DesktopApplication.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/PrintDialogs.h"
+#include "app/desktop/ServerDialog.h"
+#include "app/desktop/widgets/SignLine.h"
 #include "tests/support/DeskRecords.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
 #include <QToolButton>
 
 using namespace loopwright;
@@ -52,6 +57,13 @@ private:
             QTest::keyClick(list(name), Qt::Key_Down);
     }
     QString saying() const { return m_desk->window()->findChild<QLabel *>("said")->text(); }
+
+    QString recordsAtStart() const
+    {
+        StartOptions options;
+        options.chooseRecords(*m_settings);
+        return options.database;
+    }
 
 private slots:
     void initTestCase() { qputenv("DBUS_SESSION_BUS_ADDRESS", "unix:path=/no/bus"); }
@@ -151,12 +163,13 @@ private slots:
         DeskRecords others(false);
         QPointer<MainWindow> before = m_desk->window();
         m_desk->window()->openOrder("O-1002");
-        emit before->recordsWished(others.path());
+        emit before->recordsWished(others.path(), false);
         QTRY_VERIFY(!before);
         QVERIFY(m_desk->window() && m_desk->window()->isVisible());
         QCOMPARE(m_desk->window()->findChild<QLabel *>("records")->toolTip(), others.path());
         QCOMPARE(m_desk->window()->current()->key(), "board");
-        emit m_desk->window()->recordsWished(m_records->path()); // and back, to where one was
+        emit m_desk->window()->recordsWished(m_records->path(),
+                                             false); // and back, to where one was
         QTRY_COMPARE(m_desk->window()->current()->title(), "Job O-1002");
     }
 
@@ -164,17 +177,17 @@ private slots:
     {
         const QString broken = m_records->file("broken.sqlite", QByteArray(5000, 'x'));
         QPointer<MainWindow> before = m_desk->window();
-        emit before->recordsWished(broken);
+        emit before->recordsWished(broken, false);
         QTRY_VERIFY(saying().contains("broken.sqlite"));
         QCOMPARE(m_desk->window(), before.data());
-        emit before->recordsWished(m_records->path());
+        emit before->recordsWished(m_records->path(), false);
         QTRY_COMPARE(saying(), "These records are open.");
     }
 
     void nobodyIsRegistered()
     {
         DeskRecords empty(false);
-        emit m_desk->window()->recordsWished(empty.path());
+        emit m_desk->window()->recordsWished(empty.path(), false);
         QTRY_COMPARE(m_desk->window()->findChild<QLabel *>("records")->toolTip(), empty.path());
         m_desk->window()->findChild<QAction *>("action.settings")->trigger();
         QVERIFY(!list("who")->isEnabled());
@@ -187,6 +200,79 @@ private slots:
         openSettings();
         const auto *dialog = m_desk->window()->findChild<QDialog *>("settings");
         QVERIFY(dialog->width() <= 1024 && dialog->height() <= 600);
+    }
+
+    void whichRecordsAreOpenedAtTheStart()
+    {
+        openSettings();
+        auto *atStart = m_desk->window()->findChild<QCheckBox *>("settings.at_start");
+        QVERIFY(!atStart->isChecked()); // these were named as it started
+        QVERIFY(recordsAtStart().endsWith("/loopwright/records.sqlite"));
+        atStart->setFocus();
+        QTest::keyClick(atStart, Qt::Key_Space);
+        QCOMPARE(recordsAtStart(), m_records->path());
+        QTest::keyClick(atStart, Qt::Key_Space);
+        QVERIFY(recordsAtStart().endsWith("/loopwright/records.sqlite"));
+    }
+    /// A server that is not there: the window stays, and nothing is kept of the password.
+    void recordsOnAServerAreAskedFor()
+    {
+        openSettings();
+        m_desk->window()->findChild<QPushButton *>("settings.open_server")->click();
+        QDialog *dialog = nullptr;
+        QTRY_VERIFY(dialog = m_desk->window()->findChild<QDialog *>("server"));
+        const auto type = [&](const char *name, const char *text) {
+            auto *field = dialog->findChild<QLineEdit *>(name);
+            field->setFocus();
+            QTest::keyClicks(field, text);
+        };
+        auto *open = dialog->findChild<QPushButton *>("server.open");
+        auto *told = dialog->findChild<SignLine *>("server.told");
+        type("server.host", "/no/such/folder");
+        type("server.port", "many");
+        open->click();
+        QVERIFY(told->text().startsWith("A port is a number"));
+        dialog->findChild<QLineEdit *>("server.port")->clear();
+        type("server.port", "54329");
+        open->click();
+        QVERIFY(told->text().startsWith("Server, database and login"));
+        type("server.database", "records");
+        type("server.login", "kim");
+        type("server.password", "s3cret/@");
+        QTest::keyClick(dialog->findChild<QLineEdit *>("server.password"), Qt::Key_Return);
+        QTRY_VERIFY2(saying().contains("/no/such/folder"), qPrintable(saying()));
+        QVERIFY(!saying().contains("s3cret"));
+        QVERIFY(m_desk->window()->isVisible());
+        QVERIFY(recordsAtStart().endsWith("/loopwright/records.sqlite")); // it was not opened
+    }
+    void anAddressIsPutTogether_data()
+    {
+        QTest::addColumn<QStringList>("parts");
+        QTest::addColumn<QString>("address");
+        QTest::newRow("plain") << QStringList{"hub", "", "records", "kim", ""}
+                               << "postgresql://kim@hub/records";
+        QTest::newRow("port and password")
+            << QStringList{"hub.example", "5433", "records", "kim", "a/b@c:d"}
+            << "postgresql://kim:a%2Fb%40c:d@hub.example/records?port=5433";
+        QTest::newRow("socket") << QStringList{"/var/run/pg", "", "records", "kim", ""}
+                                << "postgresql://kim@/records?host=/var/run/pg";
+        QTest::newRow("nothing") << QStringList{"", "", "records", "kim", ""} << "";
+    }
+    void anAddressIsPutTogether()
+    {
+        QFETCH(QStringList, parts);
+        QFETCH(QString, address);
+        const QString made =
+            ServerDialog::addressOf(parts[0], parts[1], parts[2], parts[3], parts[4]);
+        QCOMPARE(made, address);
+        if (made.isEmpty())
+            return;
+        QVERIFY(isServerAddress(made));
+        QVERIFY(!withoutPassword(made).contains("%40c"));
+        // What is filled in again makes the same address, but for the password.
+        ServerDialog dialog(withoutPassword(made), m_desk->window());
+        QCOMPARE(dialog.address(), withoutPassword(made));
+        QVERIFY(shownPlace(made).contains(parts[0]));
     }
 };
 

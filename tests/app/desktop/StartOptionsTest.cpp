@@ -1,6 +1,7 @@
 #include "app/desktop/StartOptions.h"
 
 #include <QProcess>
+#include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -30,12 +31,19 @@ private slots:
 
     void databaseComesFromOptionThenEnvironmentThenDefault()
     {
-        QVERIFY(
-            StartOptions::read({"loopwright"})->database.endsWith("/loopwright/records.sqlite"));
+        QTemporaryDir folder;
+        QSettings settings(folder.filePath("settings.ini"), QSettings::IniFormat);
+        const auto opened = [&settings](const QStringList &arguments) {
+            StartOptions options = *StartOptions::read(arguments);
+            options.chooseRecords(settings);
+            return options.database;
+        };
+        QVERIFY(opened({"loopwright"}).endsWith("/loopwright/records.sqlite"));
+        settings.setValue("records", "postgresql://kim@hub/records");
+        QCOMPARE(opened({"loopwright"}), "postgresql://kim@hub/records");
         qputenv("LOOPWRIGHT_DB", "/env.sqlite");
-        QCOMPARE(StartOptions::read({"loopwright"})->database, "/env.sqlite");
-        QCOMPARE(StartOptions::read({"loopwright", "--db", "/arg.sqlite"})->database,
-                 "/arg.sqlite");
+        QCOMPARE(opened({"loopwright"}), "/env.sqlite");
+        QCOMPARE(opened({"loopwright", "--db", "/arg.sqlite"}), "/arg.sqlite");
     }
 
     void aFileIsKnownByWhatItHolds_data()

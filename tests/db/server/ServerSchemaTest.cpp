@@ -87,16 +87,9 @@ private slots:
         QFETCH(std::string, sql);
         const PostgresSql made = toPostgres(sql);
         const std::vector<unsigned> types(made.parameters.size(), 0);
-        // Whole numbers are told to be such when they are bound.
-        std::string typed = made.text;
-        if (label == "certificate.add_issue") {
-            const auto issue =
-                std::ranges::find(made.parameters, "issue") - made.parameters.begin();
-            const std::string number = "$" + std::to_string(issue + 1);
-            typed.replace(typed.find(number), number.size(), "CAST(" + number + " AS bigint)");
-        }
         PostgresSession &session = dynamic_cast<PostgresConnection &>(server()).session();
-        const auto prepared = session.prepare(session.newName(), typed, types, "test");
+        const auto prepared =
+            session.prepare(session.newName(), typedText(label, made), types, "test");
         QVERIFY_RESULT(prepared);
     }
 
