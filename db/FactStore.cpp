@@ -141,19 +141,22 @@ Result<qint64> FactStore::countPairs(const QString &office) const
     return pairs.value_or(0);
 }
 
+Result<std::optional<QString>> FactStore::digestOf(const QString &id) const
+{
+    Statement known(m_database, "fact.digest");
+    known.bind("uuid", id);
+    return firstRow(known, [](const Statement &row) { return row.text("digest"); });
+}
+
 Result<bool> FactStore::add(Transaction &transaction, const Fact &fact)
 {
     LOOPWRIGHT_ASSIGN(const auto subject, OrderStore(transaction.database()).subjectOf(fact.order));
     const QByteArray content = canonicalJson(fact.toJson());
     const QString digest = sha256Hex(content);
-    Statement known(transaction, "fact.digest");
-    known.bind("uuid", fact.id);
-    const auto before = firstRow(known, [](const Statement &row) { return row.text("digest"); });
-    if (!before)
-        return failure(before.error());
-    if (*before && **before != digest)
+    LOOPWRIGHT_ASSIGN(const auto before, FactStore(transaction.database()).digestOf(fact.id));
+    if (before && *before != digest)
         return failure(ErrorCode::BadInput, "is the id of another fact", fact.id);
-    if (*before)
+    if (before)
         return false;
     const auto *voiding = fact.as<VoidFact>();
     Statement add(transaction, "fact.add");

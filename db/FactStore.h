@@ -17,6 +17,7 @@ public:
     {
     }
 
+    Result<std::optional<QString>> digestOf(const QString &id) const; ///< nothing: not there
     Result<std::optional<Fact>> find(const QString &id) const;
     /// The fact that voids this one; nothing if none does.
     Result<std::optional<Fact>> voidOf(const QString &id) const;

@@ -1,6 +1,7 @@
 #include "db/PostgresConnection.h"
 
 #include "db/Migrator.h"
+#include "db/PostgresReads.h"
 #include "db/PostgresStatement.h"
 
 #include <libpq-fe.h>
@@ -77,6 +78,8 @@ Result<std::unique_ptr<PreparedStatement>> PostgresConnection::prepare(std::stri
 
 Result<void> PostgresConnection::run(const QByteArray &sql, const QString &doing)
 {
+    m_session.reads().forget({}); // whatever it writes
+    m_session.noteWritten();
     LOOPWRIGHT_TRY(m_session.execute(sql, doing));
     return {};
 }
@@ -107,9 +110,27 @@ Result<void> PostgresConnection::tryToLock(int ms)
                                 " id bigint, PRIMARY KEY (place, id)) ON COMMIT DELETE ROWS",
                             "begin");
     m_session.setWithin(locked.has_value());
-    if (!locked)
+    if (locked)
+        m_session.reads().beginChange();
+    else
         rollBack();
     return locked;
+}
+
+void PostgresConnection::foresee(const std::function<void()> &reads)
+{
+    PostgresReads &kept = m_session.reads();
+    if (!kept.isKeeping() || kept.isForeseeing())
+        return;
+    constexpr int rounds = 3; // what is asked next hangs on what was answered
+    for (int round = 0; round < rounds; ++round) {
+        kept.beginForeseeing();
+        reads();
+        const auto wanted = kept.takeWanted();
+        // What goes wrong is met again by whoever asks it.
+        if (wanted.empty() || !m_session.sendAll(wanted))
+            return;
+    }
 }
 
 Result<void> PostgresConnection::beginChange()
@@ -126,6 +147,7 @@ Result<void> PostgresConnection::beginChange()
 
 Result<void> PostgresConnection::commit()
 {
+    m_session.reads().endChange();
     const auto done = run("NOTIFY loopwright; COMMIT", "commit");
     m_session.setWithin(!done);
     return done;
@@ -140,6 +162,7 @@ Result<void> PostgresConnection::beginReading()
 
 void PostgresConnection::rollBack()
 {
+    m_session.reads().endChange();
     // With the connection the server has ended it.
     if (!m_session.wasLost())
         Connection::rollBack();
@@ -148,6 +171,8 @@ void PostgresConnection::rollBack()
 
 Result<void> PostgresConnection::tellWrittenRows()
 {
+    if (!m_session.takeWritten())
+        return {};
     LOOPWRIGHT_ASSIGN(
         const auto answer,
         m_session.execute("DELETE FROM pg_temp.written RETURNING place, id", "written"));

@@ -34,6 +34,7 @@ public:
     bool inTransaction() const override;
     Result<void> beginChange() override;
     Result<void> commit() override;
+    void foresee(const std::function<void()> &reads) override;
     Result<void> beginReading() override;
     void rollBack() override;
     void watchRows(RowNote note) override { m_rowNote = std::move(note); }

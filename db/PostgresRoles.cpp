@@ -3,36 +3,39 @@
 #include "db/PostgresConnection.h"
 #include "db/SqlCatalog.h"
 
+#include <libpq-fe.h>
+
 namespace loopwright {
 
 namespace {
 
 constexpr Role highestFirst[] = {Role::Supervisor, Role::Dispatcher, Role::Installer};
 
-/// Whether the groups are there and may write: a dump that was restored elsewhere lost them.
-constexpr const char *groupsStand =
-    "SELECT count(*) = 3 AND bool_and(has_table_privilege(oid, 'public.event', 'INSERT'))"
+/// Name; whether it may act as the owner; whether the groups are there and may write, for a dump
+/// that was restored elsewhere lost them; to which it belongs.
+constexpr const char *whoIsIt =
+    "SELECT session_user,"
+    " pg_has_role(session_user, (SELECT relowner FROM pg_class"
+    " WHERE oid = 'public.meta'::regclass), 'USAGE'),"
+    " count(oid) = 3 AND bool_and(has_table_privilege(oid, 'public.event', 'INSERT')),"
+    " string_agg(rolname, ' ') FILTER (WHERE pg_has_role(session_user, oid, 'MEMBER'))"
     " FROM pg_roles WHERE rolname IN ('installer', 'dispatcher', 'supervisor')";
 
 } // namespace
 
 Result<void> PostgresConnection::readLogin(bool mayWrite)
 {
-    ServerLogin login;
-    LOOPWRIGHT_ASSIGN(login.name, text("SELECT session_user"));
-    LOOPWRIGHT_ASSIGN(const auto owner,
-                      text("SELECT pg_has_role(session_user, relowner, 'USAGE') FROM pg_class"
-                           " WHERE oid = 'public.meta'::regclass"));
-    login.isOwner = owner == u"t";
-    if (login.isOwner && mayWrite) {
-        LOOPWRIGHT_ASSIGN(const auto stand, text(groupsStand));
-        if (stand != u"t")
-            LOOPWRIGHT_TRY(makeRoles());
+    LOOPWRIGHT_ASSIGN(auto who, m_session.execute(whoIsIt, "login"));
+    const auto told = [&who](int column) {
+        return QString::fromUtf8(PQgetvalue(who.get(), 0, column));
+    };
+    const auto is = [&told](int column) { return told(column) == u"t"; };
+    if (is(1) && !is(2) && mayWrite) {
+        LOOPWRIGHT_TRY(makeRoles());
+        LOOPWRIGHT_ASSIGN(who, m_session.execute(whoIsIt, "login"));
     }
-    LOOPWRIGHT_ASSIGN(const auto groups,
-                      texts("SELECT rolname FROM pg_roles WHERE rolname IN ('installer',"
-                            " 'dispatcher', 'supervisor')"
-                            " AND pg_has_role(session_user, oid, 'MEMBER')"));
+    ServerLogin login{told(0), is(1), {}};
+    const QStringList groups = told(3).split(u' ');
     for (const Role role : highestFirst)
         if (!login.role && groups.contains(toText(role)))
             login.role = role;
@@ -49,11 +52,11 @@ Result<void> PostgresConnection::readLogin(bool mayWrite)
 
 Result<void> PostgresConnection::makeRoles()
 {
-    const auto made =
-        run("BEGIN READ WRITE;" + embeddedSql("postgresql/roles.sql") + "COMMIT", "roles");
+    LOOPWRIGHT_TRY(beginChange()); // one at a time
+    const auto made = run(embeddedSql("postgresql/roles.sql") + "COMMIT", "roles");
+    rollBack(); // of what was committed nothing
     if (made)
         return {};
-    rollBack();
     return failure(ErrorCode::DatabaseTrouble,
                    QString("the roles installer, dispatcher and supervisor are not there, or have "
                            "no rights, and this login may not make them: %1")

@@ -1,10 +1,12 @@
 #include "db/PostgresSession.h"
 
 #include "db/PostgresError.h"
+#include "db/PostgresReads.h"
 
 #include <QElapsedTimer>
 #include <QThread>
 
+#include <algorithm>
 #include <libpq-fe.h>
 
 namespace loopwright {
@@ -26,9 +28,9 @@ PGconn *connectTo(const QByteArray &address)
 
 } // namespace
 
-void PostgresAnswer::drop()
+PostgresAnswer::PostgresAnswer(pg_result *result)
+    : m_result(result, &PQclear)
 {
-    PQclear(std::exchange(m_result, nullptr));
 }
 
 PostgresSession::PostgresSession(QByteArray address, QString path,
@@ -36,6 +38,7 @@ PostgresSession::PostgresSession(QByteArray address, QString path,
     : m_address(std::move(address))
     , m_path(std::move(path))
     , m_mayGoOn(std::move(mayGoOn))
+    , m_reads(std::make_unique<PostgresReads>())
 {
 }
 
@@ -69,14 +72,13 @@ Result<void> PostgresSession::setUp()
     if (PQserverVersion(m_handle) < oldestServer)
         return failure(ErrorCode::DatabaseTrouble, "the server must be PostgreSQL 15 or newer",
                        m_path);
-    LOOPWRIGHT_TRY(execute("SET default_transaction_read_only = on; SET timezone = 'UTC';"
-                           "SET datestyle = 'ISO'; SET search_path = public; SET lock_timeout = 0;"
-                           "SET statement_timeout = 0; SET idle_in_transaction_session_timeout = 0;"
-                           "LISTEN loopwright",
-                           "set up"));
     LOOPWRIGHT_ASSIGN(
         const auto order,
-        execute("SELECT concat_ws(' ', pg_encoding_to_char(encoding), datlocprovider, datcollate,"
+        execute("SET default_transaction_read_only = on; SET timezone = 'UTC';"
+                "SET datestyle = 'ISO'; SET search_path = public; SET lock_timeout = 0;"
+                "SET statement_timeout = 0; SET idle_in_transaction_session_timeout = 0;"
+                "LISTEN loopwright; SELECT concat_ws(' ', pg_encoding_to_char(encoding), "
+                "datlocprovider, datcollate,"
                 " datctype) FROM pg_database WHERE datname = current_database()",
                 "set up"));
     if (qstrcmp(PQgetvalue(order.get(), 0, 0), "UTF8 c C C") != 0)
@@ -124,6 +126,7 @@ Result<PostgresAnswer> PostgresSession::checked(PostgresAnswer answer, const QSt
 Result<PostgresAnswer> PostgresSession::execute(const QByteArray &sql, const QString &doing)
 {
     LOOPWRIGHT_TRY(beConnected());
+    ++m_trips;
     return checked(PostgresAnswer(PQexec(m_handle, sql.constData())), doing);
 }
 
@@ -131,6 +134,7 @@ Result<PostgresAnswer> PostgresSession::send(const Run &run, const QString &doin
 {
     constexpr int asText = 0;
     LOOPWRIGHT_TRY(beConnected());
+    ++m_trips;
     const int count = int(run.values->size());
     return checked(
         PostgresAnswer(run.name
@@ -141,10 +145,68 @@ Result<PostgresAnswer> PostgresSession::send(const Run &run, const QString &doin
         doing);
 }
 
+namespace {
+
+/// Within a savepoint, so that a question that makes no sense does not end the change.
+bool sendWithin(PGconn *handle, const std::vector<PostgresQuestion> &questions)
+{
+    const auto say = [handle](const char *sql) {
+        return PQsendQueryParams(handle, sql, 0, nullptr, nullptr, nullptr, nullptr, 0) == 1;
+    };
+    bool sent = say("SAVEPOINT foreseen");
+    for (const PostgresQuestion &each : questions)
+        sent = sent && PQsendQueryParams(handle, each.text.c_str(), int(each.values.size()),
+                                         each.types.data(), each.valuesForLibpq().data(), nullptr,
+                                         nullptr, 0) == 1;
+    return sent && say("RELEASE SAVEPOINT foreseen") && PQpipelineSync(handle) == 1;
+}
+
+/// One for each that was sent, up to the end of the pipeline.
+std::vector<PostgresAnswer> answersOf(PGconn *handle)
+{
+    std::vector<PostgresAnswer> answers;
+    for (int nothing = 0; nothing < 2;) { // between two answers there is nothing once
+        PostgresAnswer answer(PQgetResult(handle));
+        nothing = answer.get() ? 0 : nothing + 1;
+        if (!answer.get())
+            continue;
+        if (PQresultStatus(answer.get()) == PGRES_PIPELINE_SYNC)
+            break;
+        answers.push_back(std::move(answer));
+    }
+    return answers;
+}
+
+} // namespace
+
+Result<void> PostgresSession::sendAll(const std::vector<PostgresQuestion> &questions)
+{
+    LOOPWRIGHT_TRY(beConnected());
+    if (PQenterPipelineMode(m_handle) != 1)
+        return {}; // each is asked by itself
+    ++m_trips;
+    const bool sent = sendWithin(m_handle, questions);
+    const std::vector<PostgresAnswer> answers = answersOf(m_handle);
+    PQexitPipelineMode(m_handle);
+    const bool whole = sent && answers.size() == questions.size() + 2 &&
+                       std::ranges::all_of(answers, [](const PostgresAnswer &each) {
+                           const auto status = PQresultStatus(each.get());
+                           return status == PGRES_TUPLES_OK || status == PGRES_COMMAND_OK;
+                       });
+    if (whole)
+        for (std::size_t i = 0; i < questions.size(); ++i)
+            m_reads->keep(questions[i], answers[i + 1]);
+    else
+        LOOPWRIGHT_TRY(
+            execute("ROLLBACK TO SAVEPOINT foreseen; RELEASE SAVEPOINT foreseen", "foreseen"));
+    return {};
+}
+
 Result<void> PostgresSession::prepare(const std::string &name, const std::string &text,
                                       const std::vector<unsigned> &types, const QString &doing)
 {
     LOOPWRIGHT_TRY(beConnected());
+    ++m_trips;
     LOOPWRIGHT_TRY(checked(PostgresAnswer(PQprepare(m_handle, name.c_str(), text.c_str(),
                                                     int(types.size()), types.data())),
                            doing));

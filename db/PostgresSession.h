@@ -9,6 +9,7 @@
 #include "core/base/Result.h"
 
 #include <functional>
+#include <memory>
 #include <string>
 #include <utility>
 #include <vector>
@@ -18,30 +19,20 @@ struct pg_result;
 
 namespace loopwright {
 
-/// What the server answered; nullptr: nothing yet.
+/// What the server answered; nullptr: nothing yet. Several may hold one.
 class PostgresAnswer
 {
 public:
-    explicit PostgresAnswer(pg_result *result = nullptr)
-        : m_result(result)
-    {
-    }
-    ~PostgresAnswer() { drop(); }
-    PostgresAnswer(PostgresAnswer &&other) noexcept
-        : m_result(std::exchange(other.m_result, nullptr))
-    {
-    }
-    PostgresAnswer &operator=(PostgresAnswer &&other) noexcept
-    {
-        std::swap(m_result, other.m_result);
-        return *this;
-    }
-    pg_result *get() const { return m_result; }
-    void drop();
+    explicit PostgresAnswer(pg_result *result = nullptr);
+    pg_result *get() const { return m_result.get(); }
+    void drop() { m_result.reset(); }
 
 private:
-    pg_result *m_result;
+    std::shared_ptr<pg_result> m_result;
 };
+
+class PostgresReads;
+struct PostgresQuestion;
 
 class PostgresSession
 {
@@ -71,6 +62,8 @@ public:
         const std::vector<unsigned> *types;      ///< OIDs; 0: the server finds out
     };
     Result<PostgresAnswer> send(const Run &run, const QString &doing);
+    /// All at once, whose answers are kept. If one fails they are as if they had not been asked.
+    Result<void> sendAll(const std::vector<PostgresQuestion> &questions);
     Result<void> prepare(const std::string &name, const std::string &text,
                          const std::vector<unsigned> &types, const QString &doing);
 
@@ -80,6 +73,12 @@ public:
     /// The connection ended within it: nothing is left to be undone.
     bool wasLost() const { return m_lost; }
     void leave() { m_within = m_lost = false; }
+    PostgresReads &reads() { return *m_reads; }
+    /// How often it waited for an answer.
+    qint64 trips() const { return m_trips; }
+    /// Something was written that is sealed, as far as is known; since it was asked last.
+    void noteWritten() { m_wrote = true; }
+    bool takeWritten() { return std::exchange(m_wrote, false); }
 
     /// Another number after each connection: what was prepared before is gone.
     int number() const { return m_number; }
@@ -99,9 +98,10 @@ private:
     QString m_path;
     std::function<Result<void>()> m_mayGoOn;
     pg_conn *m_handle = nullptr;
-    bool m_within = false, m_lost = false;
+    bool m_within = false, m_lost = false, m_wrote = false;
     int m_number = 0, m_named = 0;
-    qint64 m_rowsChanged = 0, m_news = 0;
+    qint64 m_rowsChanged = 0, m_news = 0, m_trips = 0;
+    std::unique_ptr<PostgresReads> m_reads;
 };
 
 } // namespace loopwright

@@ -1,5 +1,7 @@
 #include "db/PostgresStatement.h"
 
+#include "db/RowSeals.h"
+
 #include <QLocale>
 
 #include <libpq-fe.h>
@@ -38,7 +40,7 @@ void PostgresStatement::set(int parameter, const QByteArray &text, unsigned type
 {
     rewind();
     const auto place = std::size_t(parameter - 1);
-    m_values[place] = {text, false};
+    m_values[place] = text.isNull() ? QByteArray("") : text;
     if (m_name.empty()) // its types are settled once it is prepared
         m_types[place] = type;
 }
@@ -65,7 +67,20 @@ void PostgresStatement::bindNull(int parameter)
     m_values[std::size_t(parameter - 1)] = {};
 }
 
-Result<void> PostgresStatement::ask()
+std::optional<PostgresAnswer> PostgresStatement::askedBefore() const
+{
+    PostgresReads &reads = m_session.reads();
+    if (!reads.isKeeping() || m_sql.changesRows)
+        return std::nullopt;
+    if (const PostgresAnswer *kept = reads.find(question().key()))
+        return *kept;
+    if (!reads.isForeseeing())
+        return std::nullopt;
+    reads.want(question());
+    return PostgresAnswer(PQmakeEmptyPGresult(nullptr, PGRES_TUPLES_OK));
+}
+
+Result<PostgresAnswer> PostgresStatement::askServer()
 {
     const QString doing = QString::fromStdString(label());
     const bool isPrepared = !m_name.empty() && m_preparedIn == m_session.number();
@@ -75,19 +90,31 @@ Result<void> PostgresStatement::ask()
         LOOPWRIGHT_TRY(m_session.prepare(m_name, m_sql.text, m_types, doing));
         m_preparedIn = m_session.number();
     }
-    std::vector<const char *> values;
-    for (const Value &each : m_values)
-        values.push_back(each.isNull ? nullptr : each.text.constData());
-    LOOPWRIGHT_ASSIGN(
-        auto answer,
-        m_session.send({isOften ? &m_name : nullptr, &m_sql.text, &values, &m_types}, doing));
+    const std::vector<const char *> values = question().valuesForLibpq();
     ++m_runs;
-    m_answer = std::move(answer);
+    return m_session.send({isOften ? &m_name : nullptr, &m_sql.text, &values, &m_types}, doing);
+}
+
+Result<void> PostgresStatement::ask()
+{
+    if (m_sql.changesRows && m_session.reads().isForeseeing())
+        return failure(ErrorCode::Refused, "What is foreseen changes nothing.");
+    if (const auto known = askedBefore()) {
+        m_answer = *known;
+    } else {
+        LOOPWRIGHT_ASSIGN(m_answer, askServer());
+        if (!m_sql.changesRows)
+            m_session.reads().keep(question(), m_answer);
+    }
     m_rows = PQntuples(m_answer.get());
     m_row = -1;
-    m_changed = QByteArray(PQcmdTuples(m_answer.get())).toLongLong();
-    if (m_sql.changesRows)
+    if (m_sql.changesRows) {
+        m_changed = QByteArray(PQcmdTuples(m_answer.get())).toLongLong();
         m_session.countChanged(m_changed);
+        m_session.reads().forget(m_sql.text);
+        if (isSealedTable(tableWritten(m_sql.text)))
+            m_session.noteWritten();
+    }
     m_columns.clear();
     for (int i = 0; i < PQnfields(m_answer.get()); ++i)
         m_columns.emplace_back(PQfname(m_answer.get(), i));
@@ -110,8 +137,8 @@ void PostgresStatement::rewind()
 void PostgresStatement::clear()
 {
     rewind();
-    for (Value &each : m_values)
-        each = {};
+    for (QByteArray &each : m_values)
+        each = QByteArray();
 }
 
 PreparedStatement::Type PostgresStatement::type(int column) const

@@ -4,6 +4,7 @@
 // here at once, so that others can be run between two of them.
 
 #include "db/Connection.h"
+#include "db/PostgresReads.h"
 #include "db/PostgresSession.h"
 #include "db/PostgresSql.h"
 
@@ -34,17 +35,16 @@ public:
     double real(int column) const override;
 
 private:
-    struct Value
-    {
-        QByteArray text;
-        bool isNull = true;
-    };
     void set(int parameter, const QByteArray &text, unsigned type);
     Result<void> ask();
+    Result<PostgresAnswer> askServer();
+    /// What was read in this change already, or is asked later with others; nothing: ask.
+    std::optional<PostgresAnswer> askedBefore() const;
+    PostgresQuestion question() const { return {m_sql.text, m_types, m_values}; }
 
     PostgresSession &m_session;
     PostgresSql m_sql;
-    std::vector<Value> m_values;
+    std::vector<QByteArray> m_values; ///< null: NULL
     std::vector<unsigned> m_types;
     std::string m_name;   ///< on the server; empty until it is prepared there
     int m_preparedIn = 0; ///< number of the session

@@ -69,6 +69,14 @@ Result<void> RowWatch::noteAll(const QByteArray &table)
 Result<QByteArray> RowWatch::takeLines()
 {
     LOOPWRIGHT_TRY(m_connection.tellWrittenRows());
+    m_connection.foresee([this] { (void)lines(); });
+    LOOPWRIGHT_ASSIGN(auto found, lines());
+    m_written.clear();
+    return found;
+}
+
+Result<QByteArray> RowWatch::lines()
+{
     QByteArray lines, bytes;
     for (const auto &[table, ids] : m_written) {
         LOOPWRIGHT_ASSIGN(auto statement, rowOf(m_connection, table));
@@ -86,7 +94,6 @@ Result<QByteArray> RowWatch::takeLines()
             lines += '\n';
         }
     }
-    m_written.clear();
     return lines;
 }
 

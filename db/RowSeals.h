@@ -39,6 +39,7 @@ public:
     Result<QByteArray> takeLines();
 
 private:
+    Result<QByteArray> lines();
     Connection &m_connection;
     Sha256 m_sha;
     std::map<std::string, std::set<qint64>, std::less<>> m_written;

@@ -57,6 +57,12 @@ Result<void> Transaction::commit(const std::vector<Event> &events)
         return misuse("the transaction has ended already");
     if (events.empty() && !m_hasEvents)
         return misuse("a change needs an event");
+    connection().foresee([&] {
+        for (const Event &event : events)
+            (void)EventStore(database()).chainOf(event.subject);
+        if (!m_head)
+            (void)EventStore(database()).logHead();
+    });
     for (const Event &event : events)
         LOOPWRIGHT_TRY(append(event));
     if (!m_seals.empty())

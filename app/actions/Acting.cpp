@@ -92,15 +92,18 @@ Result<Actor> actorOf(Records &records)
 
 Result<void> allow(Records &records, Act act, const QString &order)
 {
+    LOOPWRIGHT_ASSIGN(const auto actor, actorOf(records));
+    QString why = whyNot(actor, act).english();
+    const bool asksPin = actor.person && leastRoleFor(act) == Role::Supervisor;
+    if (why.isEmpty() && !asksPin)
+        return {};
     std::optional<StoredOrder> stored;
     if (!order.isEmpty()) {
         LOOPWRIGHT_ASSIGN(stored, OrderStore(records.database()).find(order));
         if (!stored)
             return {}; // the act itself says that there is none
     }
-    LOOPWRIGHT_ASSIGN(const auto actor, actorOf(records));
-    QString why = whyNot(actor, act).english();
-    if (why.isEmpty() && actor.person && leastRoleFor(act) == Role::Supervisor) {
+    if (why.isEmpty()) {
         LOOPWRIGHT_ASSIGN(const auto trouble, pinTrouble(records, *actor.person));
         why = trouble;
     }

@@ -11,6 +11,7 @@
 #include "db/BoardStore.h"
 #include "db/CertificateStore.h"
 #include "db/ConflictStore.h"
+#include "db/Connection.h"
 #include "db/FactStore.h"
 #include "db/HazardStore.h"
 #include "db/MetaStore.h"
@@ -99,6 +100,13 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
 Result<DerivedState> derivedState(const Database &database, const StoredOrder &stored,
                                   const DecisionInput &input, const Judged &judged)
 {
+    const QString &number = stored.order.number;
+    database.connection().foresee([&] {
+        (void)CertificateStore(database).ofOrder(number);
+        (void)StationStore(database).outAt(number);
+        (void)ConflictStore(database).ofOrder(number);
+        (void)MetaStore(database).boardLimits();
+    });
     LOOPWRIGHT_ASSIGN(const auto certificates,
                       CertificateStore(database).ofOrder(stored.order.number));
     const Decision &decision = judged.decision;

@@ -2,12 +2,14 @@
 
 #include "app/actions/BulkEvents.h"
 #include "app/actions/ToldFacts.h"
+#include "app/actions/VisitsElsewhere.h"
 #include "core/acceptance/PairInForce.h"
 #include "core/acceptance/Proof.h"
 #include "core/order/Claims.h"
 #include "core/order/OfficeChange.h"
 #include "db/AssignmentStore.h"
 #include "db/ConflictStore.h"
+#include "db/Connection.h"
 #include "db/EventStore.h"
 #include "db/FactStore.h"
 #include "db/ForeignStore.h"
@@ -264,76 +266,6 @@ Result<QList<Instrument>> instrumentsOf(const Database &database, const std::vec
     return list;
 }
 
-void extend(FactStore::Span &days, QDate day)
-{
-    if (!day.isValid())
-        return;
-    days.first = days.first.isValid() ? std::min(days.first, day) : day;
-    days.last = days.last.isValid() ? std::max(days.last, day) : day;
-}
-
-FactStore::Span daysOnSite(const std::vector<Fact> &facts)
-{
-    FactStore::Span days;
-    for (const Fact &fact : facts)
-        if (isMadeOnSite(fact))
-            extend(days, timeOf(fact).localDate());
-    return days;
-}
-
-/// Whose visits and self-tests are asked for.
-struct WhoAndWhen
-{
-    QStringList installers; ///< none: everybody's
-    FactStore::Span days;
-
-    bool asksFor(const Fact &fact) const
-    {
-        const QDate day = fact.at.localDate();
-        return (fact.as<VisitFact>() || (fact.as<SelfTestFact>() && !installers.isEmpty())) &&
-               (installers.isEmpty() || installers.contains(fact.installer)) && days.first <= day &&
-               day <= days.last;
-    }
-};
-
-/// Of orders that stations disagree about only what is not in dispute: a void that is strikes out
-/// nothing here either.
-Result<std::vector<Fact>> undisputed(const Database &database, const ServiceOrder &order,
-                                     const WhoAndWhen &wanted, std::vector<Fact> facts)
-{
-    LOOPWRIGHT_ASSIGN(const auto disputed, ConflictStore(database).otherOrdersAtPremises(order));
-    for (const QString &number : disputed) {
-        std::erase_if(facts, [&number](const Fact &fact) { return fact.order == number; });
-        LOOPWRIGHT_ASSIGN(auto told, ToldFacts::read(database, number));
-        const QSet<QString> aside = told.aside();
-        std::erase_if(told.facts, [&aside](const Fact &fact) { return aside.contains(fact.id); });
-        for (const Fact *fact : standingFacts(told.facts))
-            if (wanted.asksFor(*fact))
-                facts.push_back(*fact);
-    }
-    return facts;
-}
-
-/// What those who worked for the order said of visits and self-tests at its premises elsewhere.
-Result<std::vector<Fact>> visitsInOtherOrders(const Database &database, const ServiceOrder &order,
-                                              const std::vector<Fact> &facts)
-{
-    std::vector<Fact> others;
-    const FactStore::Span days = daysOnSite(facts);
-    if (!days.first.isValid() || premisesKey(order.premises).isEmpty())
-        return others;
-    QStringList installers;
-    for (const Fact &fact : facts)
-        if (isMadeOnSite(fact) && !installers.contains(fact.installer))
-            installers << fact.installer;
-    for (const QString &installer : installers) {
-        LOOPWRIGHT_ASSIGN(const auto found,
-                          FactStore(database).visitsAtPremises(order, installer, days));
-        others.insert(others.end(), found.begin(), found.end());
-    }
-    return undisputed(database, order, {installers, days}, std::move(others));
-}
-
 } // namespace
 
 Result<HazardCards> EvidenceStore::hazardCardsOf(const QString &order) const
@@ -349,23 +281,14 @@ Result<HazardCards> EvidenceStore::hazardCardsOf(const QString &order) const
     return cards;
 }
 
-Result<std::vector<Visit>> EvidenceStore::visitsTo(const ServiceOrder &order,
-                                                   const std::vector<Fact> &facts,
-                                                   QDate today) const
+Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString &limitSet) const
 {
-    FactStore::Span days = daysOnSite(facts);
-    extend(days, today);
-    std::vector<Fact> all = facts;
-    if (days.first.isValid() && !premisesKey(order.premises).isEmpty()) {
-        LOOPWRIGHT_ASSIGN(auto found, FactStore(m_database).visitsAtPremises(order, days));
-        LOOPWRIGHT_ASSIGN(const auto others,
-                          undisputed(m_database, order, {{}, days}, std::move(found)));
-        all.insert(all.end(), others.begin(), others.end());
-    }
-    return visitsOf(all);
+    m_database.connection().foresee([&] { (void)gathered(stored, limitSet); });
+    return gathered(stored, limitSet);
 }
 
-Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString &limitSet) const
+Result<DecisionInput> EvidenceStore::gathered(const StoredOrder &stored,
+                                              const QString &limitSet) const
 {
     const QString &orderNumber = stored.order.number;
     DecisionInput input;

@@ -34,6 +34,8 @@ public:
                                         QDate today) const;
 
 private:
+    Result<DecisionInput> gathered(const StoredOrder &stored, const QString &limitSet) const;
+
     const Database &m_database;
 };
 

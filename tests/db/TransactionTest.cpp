@@ -138,9 +138,10 @@ private slots:
         transaction->seal("register", {"office", "SPFD", "d1"});
         transaction->seal("circuit:C-1", {"fact", "f", "d2"});
         QVERIFY_RESULT(transaction->commit({sampleEvent(circuitSubject("C-1")), sampleEvent()}));
-        QCOMPARE(*database.connection().text("SELECT detail FROM event WHERE subject <> "
-                                             "'register'"),
-                 R"({"seals":[{"digest":"d2","id":"f","row":"fact"}]})");
+        // On a server the detail says who was logged in, too.
+        QVERIFY(database.connection()
+                    .text("SELECT detail FROM event WHERE subject <> 'register'")
+                    ->startsWith(R"({"seals":[{"digest":"d2","id":"f","row":"fact"}])"));
     }
     void recordedEventsCountWithTheCommit()
     {

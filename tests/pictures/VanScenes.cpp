@@ -3,6 +3,7 @@
 #include "tests/pictures/VanScenes.h"
 
 #include "app/actions/Plans.h"
+#include "app/desktop/widgets/Table.h"
 #include "tests/support/Vans.h"
 
 #include <QDialog>
@@ -111,7 +112,7 @@ void vanDialogs(PictureDesk &desk)
     VanAtHand van(desk.records());
     desk.window().showScreen("board");
     desk.selectRows("orders", 5);
-    desk.trigger("action.take_along");
+    QTest::keyClick(desk.find<Table>("orders"), Qt::Key_L, Qt::ControlModifier);
     QDialog &along = dialogOf(desk, "take_along");
     along.findChild<QLineEdit *>("take_along.file")->setText(van.path("first.json"));
     takeBoth(desk, "take_along", "take-along");

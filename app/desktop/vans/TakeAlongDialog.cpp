@@ -207,11 +207,11 @@ void TakeAlongDialog::showAfter(const Result<TakenAlong> &taken)
     std::vector<SignItem> items;
     for (const QString &file : taken->files)
         items.push_back({file, Status::Done, tr("File"), QDir::toNativeSeparators(file)});
-    for (const QString &order : taken->orders)
-        items.push_back({order, Status::Away, order, tr("With %1 now.").arg(taken->station)});
     for (const TakenAlong::Told &each : taken->warnings)
         items.push_back({each.order + '.' + each.finding.code, Status::Doubtful, each.order,
                          localized(each.finding.reason)});
+    for (const QString &order : taken->orders)
+        items.push_back({order, Status::Away, order, tr("With %1 now.").arg(taken->station)});
     for (const TakenAlong::Told &each : taken->stays)
         items.push_back(
             {each.order, Status::NotNeeded, each.order, localized(each.finding.reason)});
