@@ -137,8 +137,9 @@ public:
     /// Makes the change lasting. DiskTrouble and DatabaseTrouble say whether it may be there all
     /// the same.
     virtual Result<void> commit() = 0;
-    /// `reads` asks what is asked right after it, and changes nothing: within a change, on an engine
-    /// that is far away, it is gone through without answers first, and all of it asked at once.
+    /// `reads` asks what is asked right after it, and changes nothing: within a change, on an
+    /// engine that is far away, it is gone through without answers first, and all of it asked at
+    /// once.
     virtual void foresee(const std::function<void()> &reads) { (void)reads; }
     /// All that follows shows one moment.
     virtual Result<void> beginReading() = 0;

@@ -11424,6 +11424,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Was bis heute fällig ist, für den unten gewählten Monteur oder für alle, als PDF</translation>
     </message>
     <message>
+        <source>What is foreseen changes nothing.</source>
+        <translation>Was vorausgesehen wird, ändert nichts.</translation>
+    </message>
+    <message>
         <source>What is listed is taken in. %1: %2</source>
         <translation>Was aufgeführt ist, wurde übernommen. %1: %2</translation>
     </message>
