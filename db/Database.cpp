@@ -224,7 +224,8 @@ QString withoutPassword(const QString &path)
     QUrl address(path);
     address.setPassword(QString());
     QUrlQuery parameters(address);
-    parameters.removeAllQueryItems(QStringLiteral("password"));
+    for (const char *secret : {"password", "sslpassword"})
+        parameters.removeAllQueryItems(QString::fromLatin1(secret));
     address.setQuery(parameters);
     return address.toString(QUrl::FullyEncoded);
 }

@@ -3,6 +3,8 @@
 #include "core/order/Claims.h"
 #include "db/Statement.h"
 
+#include <algorithm>
+
 namespace loopwright {
 
 Result<QStringList> HazardStore::orders() const
@@ -109,8 +111,19 @@ Result<void> HazardStore::note(Transaction &transaction, const ServiceOrder &ord
     return {};
 }
 
-Result<void> HazardStore::tell(Transaction &transaction, const ToldHazard &told)
+Result<void> HazardStore::tell(Transaction &transaction, const ToldHazard &given)
 {
+    LOOPWRIGHT_ASSIGN(const auto before, HazardStore(transaction.database()).told(given.order));
+    ToldHazard told = given;
+    if (before && before->events > given.events) {
+        // Older, or of an office that was restored: it may read a hazard more, and closes none.
+        HazardCards more = given.cards;
+        std::erase_if(more.facts,
+                      [](const Fact &fact) { return fact.as<SafetyFact>() == nullptr; });
+        told.cards = before->cards;
+        told.cards.add(more);
+        told.events = before->events;
+    }
     for (const QString &pair : told.pairs) {
         Statement statement(transaction, "hazard.tell");
         statement.bind("order_number", told.order)

@@ -60,7 +60,7 @@ public:
     static Result<void> note(Transaction &transaction, const ServiceOrder &order,
                              const QStringList &pairs);
     /// What an office told, unless newer is known.
-    static Result<void> tell(Transaction &transaction, const ToldHazard &told);
+    static Result<void> tell(Transaction &transaction, const ToldHazard &given);
 
 private:
     const Database &m_database;

@@ -18,7 +18,7 @@ constexpr const char *whoIsIt =
     " pg_has_role(session_user, (SELECT relowner FROM pg_class"
     " WHERE oid = 'public.meta'::regclass), 'USAGE'),"
     " count(oid) = 3 AND bool_and(has_table_privilege(oid, 'public.event', 'INSERT')),"
-    " string_agg(rolname, ' ') FILTER (WHERE pg_has_role(session_user, oid, 'MEMBER'))"
+    " string_agg(rolname, ' ') FILTER (WHERE pg_has_role(session_user, oid, 'USAGE'))"
     " FROM pg_roles WHERE rolname IN ('installer', 'dispatcher', 'supervisor')";
 
 } // namespace

@@ -120,6 +120,10 @@ Result<void> setPin(Records &records, const QString &key, const QString &pin)
                        QString("\"%1\" is not in the register.").arg(key.left(60)));
     LOOPWRIGHT_ASSIGN(const auto actor, actorOf(records));
     const bool own = actor.person && actor.person->key == key;
+    if (own && actsAsItself(records))
+        return failure(
+            ErrorCode::Refused,
+            "On a server the login takes the place of a PIN: change its password there.");
     if (own) {
         LOOPWRIGHT_ASSIGN(const auto trouble, pinTrouble(records, *person));
         if (!trouble.isEmpty())

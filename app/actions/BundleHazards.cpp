@@ -51,6 +51,10 @@ Result<std::optional<ToldHazard>> toTell(const Database &database, const QString
         return HazardStore(database).told(order);
     ToldHazard told{order, stored->order.office, premisesKey(stored->order.premises), {}, 0, {}};
     LOOPWRIGHT_ASSIGN(told.pairs, HazardStore(database).pairsOf(order));
+    LOOPWRIGHT_ASSIGN(const auto before, HazardStore(database).told(order));
+    if (before)
+        told.pairs << before->pairs;
+    told.pairs.removeDuplicates();
     LOOPWRIGHT_ASSIGN(told.cards, EvidenceStore(database).hazardCardsOf(order));
     LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(order));
     told.events = events.empty() ? 0 : events.back().sequence;
@@ -99,6 +103,9 @@ Result<void> takeHazards(Records &records, Transaction &transaction, const QJson
             ToldHazard::fromJson(list[i].toObject(),
                                  QString("%1.registers.hazards[%2]").arg(place).arg(i)));
         LOOPWRIGHT_TRY(HazardStore::tell(transaction, told));
+        LOOPWRIGHT_ASSIGN(const auto own, OrderStore(transaction.database()).find(told.order));
+        if (own)
+            concerned.insert(told.order);
         for (const QString &pair : told.pairs) {
             LOOPWRIGHT_ASSIGN(
                 const auto orders,

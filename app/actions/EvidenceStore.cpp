@@ -232,6 +232,14 @@ Result<void> readHazardsElsewhere(const EvidenceStore &evidence, const Database 
         LOOPWRIGHT_ASSIGN(const auto cards, evidence.hazardCardsOf(order));
         addCards(cards, input.pairCards, input);
     }
+    // What was read for it since it was taken along, as the office told with another order.
+    LOOPWRIGHT_ASSIGN(auto told, hazards.told(own));
+    if (told) {
+        std::erase_if(told->cards.facts, [&input](const Fact &fact) {
+            return std::ranges::find(input.facts, fact.id, &Fact::id) != input.facts.end();
+        });
+        addCards(told->cards, input.pairCards, input);
+    }
     QStringList closedThere;
     for (const QString &number : nearby) {
         LOOPWRIGHT_ASSIGN(const auto more, ordersOnPairOf(database, number));

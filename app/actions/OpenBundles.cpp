@@ -166,16 +166,16 @@ Result<bool> takeOrderAlong(Records &records, Transaction &transaction, const Bu
             "number_in_use");
     if (before && before->order == order)
         return false;
-    if (isTwice) {
-        joined.findings.push_back(changedHere());
-        return false;
-    }
     if (before) {
         LOOPWRIGHT_ASSIGN(const auto tag, MetaStore(records.database()).station());
         LOOPWRIGHT_ASSIGN(const auto carried,
                           StationStore(records.database()).carried(entry.number));
         const auto mine = std::ranges::find(carried, tag, &CarriedOrder::station);
         const QByteArray now = canonicalJson(before->order.toJson());
+        if (isTwice && mine == carried.end()) { // the two meet for the first time
+            joined.findings.push_back(changedHere());
+            return false;
+        }
         if (mine != carried.end() && mine->content != now) {
             joined.findings.push_back(changedHere());
             base = mine->content;
@@ -211,7 +211,7 @@ Result<JoinedOrder> openOrderOf(Records &records, const BundleFile &file, const 
     LOOPWRIGHT_ASSIGN(const auto tag, MetaStore(records.database()).station());
     LOOPWRIGHT_ASSIGN(const auto carried, StationStore(records.database()).carried(entry.number));
     const bool isOut = std::ranges::any_of(
-        carried, [&](const CarriedOrder &each) { return !each.back && each.bundle == file.id; });
+        carried, [&](const CarriedOrder &each) { return each.bundle == file.id; });
     joined.added = parts.added;
     joined.alreadyThere = parts.alreadyThere;
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(entry.number));

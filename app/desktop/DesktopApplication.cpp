@@ -112,8 +112,9 @@ void DesktopApplication::openOther(const QString &path, bool atStart)
 /// Which records are opened where nothing else is said; a password is not kept.
 void DesktopApplication::keepAtStart(bool atStart)
 {
-    if (atStart)
-        m_settings.setValue(StartOptions::recordsKey, withoutPassword(m_options.database));
+    const QString kept = withoutPassword(m_options.database);
+    if (atStart && !kept.isEmpty()) // an address of another form is for --db or LOOPWRIGHT_DB
+        m_settings.setValue(StartOptions::recordsKey, kept);
     else
         m_settings.remove(StartOptions::recordsKey);
 }

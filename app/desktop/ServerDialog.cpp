@@ -104,8 +104,9 @@ QString ServerDialog::addressOf(const QString &host, const QString &port, const 
     url.setPath('/' + database, QUrl::DecodedMode);
     url.setQuery(parameters);
     QString address = url.toString(QUrl::FullyEncoded);
-    if (host.startsWith(u'/')) // a URL without a host loses its slashes
-        address.replace("postgresql:", "postgresql://").replace("////", "//");
+    const QString scheme = QStringLiteral("postgresql:"), whole = scheme + QStringLiteral("//");
+    if (!address.startsWith(whole)) // a URL without a host loses its slashes
+        address.replace(0, scheme.size(), whole);
     return address;
 }
 

@@ -116,7 +116,8 @@ private:
 bool keepsOut(const StationConflict &conflict, const Fact &fact, const Tellers &tellers)
 {
     const bool theirs = tellers.isTold(fact, conflict.station);
-    const bool before = conflict.settled && fact.at <= conflict.settled->first;
+    const bool before = conflict.settled && fact.at <= conflict.settled->at;
+    const bool atFirst = conflict.settled && fact.at <= conflict.settled->first;
     switch (conflict.code) {
     case ConflictCode::OrderChanged:
         if (conflict.isSettledFor(bothSides))
@@ -125,7 +126,7 @@ bool keepsOut(const StationConflict &conflict, const Fact &fact, const Tellers &
             return !theirs && before && hangsOn(conflict, fact);
         return theirs && hangsOn(conflict, fact);
     case ConflictCode::TwoStations:
-        return before && !conflict.isSettledFor(bothSides) && isEvidence(fact) &&
+        return atFirst && !conflict.isSettledFor(bothSides) && isEvidence(fact) &&
                !tellers.isTold(fact, conflict.settled->side);
     case ConflictCode::ClockAhead:
         return tellers.isAhead(fact, conflict.station) && !conflict.isSettledFor(conflict.station);

@@ -26,19 +26,21 @@ GRANT INSERT ON circuit, service_order, order_terminal, assignment, fact, decisi
     instrument, calibration, public_key, bundle, carried_order, told_order, told_hazard,
     foreign_event, foreign_fact, conflict, settlement, meta
     TO installer, dispatcher, supervisor;
-GRANT UPDATE ON circuit, service_order, order_terminal, assignment, chain_head, order_state,
-    board_tally, hazard_order, draft, instrument, bundle, carried_order, told_order, told_hazard,
-    conflict, station, meta
+GRANT UPDATE ON service_order, order_terminal, assignment, chain_head, order_state, board_tally,
+    draft, instrument, carried_order, told_order, told_hazard, conflict, meta
     TO installer, dispatcher, supervisor;
 GRANT DELETE ON order_terminal, assignment, board_tally, draft, paper_due
     TO installer, dispatcher, supervisor;
 
 -- What an office keeps.
-GRANT INSERT, UPDATE ON office, office_test_line, station TO dispatcher, supervisor;
+GRANT INSERT, UPDATE ON office, office_test_line TO dispatcher, supervisor;
+GRANT INSERT ON station TO dispatcher, supervisor;
+GRANT UPDATE (log) ON station TO dispatcher, supervisor;
 GRANT DELETE ON office_test_line TO dispatcher, supervisor;
 
 -- What a supervisor answers for.
 GRANT INSERT, UPDATE ON installer, issuer, limit_set TO supervisor;
+GRANT UPDATE (lost) ON station TO supervisor;
 
 -- For logins that only read, such as of a report: of a number that is not published its end.
 CREATE OR REPLACE FUNCTION masked_test_lines() RETURNS TABLE (office text, label text, number text)

@@ -7110,6 +7110,10 @@
         <translation>Am %1 wurde Ihr Auftrag weitergegeben an: %2</translation>
     </message>
     <message>
+        <source>On a server the login takes the place of a PIN: change its password there.</source>
+        <translation>Auf einem Server steht die Anmeldung an der Stelle einer PIN: Ändern Sie dort ihr Passwort.</translation>
+    </message>
+    <message>
         <source>On another pair at these premises: %1 Read %2 for order %3.</source>
         <translation>An einer anderen Doppelader dieses Grundstücks: %1 Gemessen am %2 für Auftrag %3.</translation>
     </message>

@@ -782,7 +782,8 @@ CREATE INDEX order_search ON order_state USING gin (search gin_trgm_ops);
 -- Seals ---------------------------------------------------------------------------------------
 
 -- An event names who is logged in: as who acts, or, where the owner acts for somebody, beside him.
-CREATE FUNCTION event_names_login() RETURNS trigger LANGUAGE plpgsql AS $$
+-- The path is fixed, for a table of the session's own could stand in the place of the catalogue's.
+CREATE FUNCTION event_names_login() RETURNS trigger LANGUAGE plpgsql SET search_path = pg_catalog, pg_temp AS $$
 BEGIN
     IF NEW.actor = session_user THEN
         RETURN NEW;

@@ -180,6 +180,19 @@ private slots:
         QCOMPARE(codesOf(office().receive(back)), QStringList("hazard_open"));
         QCOMPARE(codesOf(office().receive(back)), QStringList("hazard_open"));
     }
+
+    /// The van has the order, and what was read for it since comes with another one.
+    void whatWasReadSinceIsToldOfTheOrderItself()
+    {
+        van().open(take(office(), {"A-1001"}));
+        QVERIFY(van().show("A-1001").judged.cards.open().empty());
+        office().record(briFields(), {safety(1, 5, 88.0)});
+        van().open(take(office(), {"A-1002"}));
+        const auto open = van().show("A-1001").judged.cards.open();
+        QCOMPARE(open.size(), std::size_t(1));
+        const auto rows = good(boardRows(*van().records, {}));
+        QVERIFY(std::ranges::all_of(rows, &BoardRow::hazard));
+    }
 };
 
 QTEST_MAIN(VanToldHazardsTest)

@@ -194,6 +194,22 @@ private slots:
         QVERIFY(!office().receive(van().bring()).refuses());
         QCOMPARE(office().faults(), QStringList());
     }
+    /// Once the two have met, what the office changes goes along as ever.
+    void anOrderEnteredTwiceTakesLaterChanges()
+    {
+        OrderFields own =
+            otherBriFields("A-1003", "C-79", "17-310", "217-555-0163", "217-555-0164");
+        van().open(take(office(), {"A-1001"}));
+        van().records->actAs("D4");
+        good(putOrder(*van().records, own, false));
+        good(putOrder(*office().records, own, false));
+        van().open(take(office(), {"A-1003"}));
+        own["pair"] = "17-311";
+        office().records->changeWhatIsOut(true);
+        good(putOrder(*office().records, own, true));
+        van().open(take(office(), {"A-1003"}));
+        QCOMPARE(van().show("A-1003").order.pair, QString("17-311"));
+    }
     void anotherCircuitsOrderIsRefusedAndSaysWhatToDo()
     {
         van().open(take(office(), {"A-1001"}));

@@ -155,6 +155,15 @@ private slots:
         row("vans", "k7",
             "INSERT INTO station (station, tag, lost, log)"
             " VALUES ('v', 'ABCDEF', 0, '')");
+        row("hazard", "k7", "UPDATE hazard_order SET pair = 'elsewhere'");
+        row("lost van", "d4", "UPDATE station SET lost = 0");
+        row("catalogue of one's own", "k7",
+            "CREATE TEMP TABLE pg_class (oid oid, relowner oid);"
+            " INSERT INTO pg_temp.pg_class SELECT 'public.event'::regclass, 'k7'::regrole;"
+            " INSERT INTO event SELECT log_position + 1000, subject, sequence + 1000, order_number,"
+            " 's1', at_utc, at_offset, recorded_utc, recorded_offset, kind,"
+            " '{\"session_user\":\"k7\"}', previous, digest, station, sealed, log_digest"
+            " FROM event WHERE log_position = 1");
         row("role", "k7", "SET ROLE supervisor");
         row("another's name", "k7",
             "INSERT INTO event SELECT log_position + 1000, subject, sequence + 1000, order_number,"
