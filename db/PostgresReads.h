@@ -4,7 +4,7 @@
 // be found out before, by going through it with no answers, and be asked all at once: the way to
 // the server costs more than most of the questions.
 
-#include "db/PostgresSession.h"
+#include "db/PostgresAnswer.h"
 
 #include <QByteArray>
 

@@ -28,11 +28,6 @@ PGconn *connectTo(const QByteArray &address)
 
 } // namespace
 
-PostgresAnswer::PostgresAnswer(pg_result *result)
-    : m_result(result, &PQclear)
-{
-}
-
 PostgresSession::PostgresSession(QByteArray address, QString path,
                                  std::function<Result<void>()> mayGoOn)
     : m_address(std::move(address))

@@ -7,6 +7,7 @@
 // (ConnectionLost).
 
 #include "core/base/Result.h"
+#include "db/PostgresAnswer.h"
 
 #include <functional>
 #include <memory>
@@ -18,18 +19,6 @@ struct pg_conn;
 struct pg_result;
 
 namespace loopwright {
-
-/// What the server answered; nullptr: nothing yet. Several may hold one.
-class PostgresAnswer
-{
-public:
-    explicit PostgresAnswer(pg_result *result = nullptr);
-    pg_result *get() const { return m_result.get(); }
-    void drop() { m_result.reset(); }
-
-private:
-    std::shared_ptr<pg_result> m_result;
-};
 
 class PostgresReads;
 struct PostgresQuestion;

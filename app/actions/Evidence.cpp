@@ -5,6 +5,7 @@
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
 #include "app/actions/EvidenceStore.h"
+#include "app/actions/ForeseenRecord.h"
 #include "app/actions/LimitSets.h"
 #include "app/actions/RecordCheck.h"
 #include "app/actions/Register.h"
@@ -12,11 +13,8 @@
 #include "app/actions/VoidRights.h"
 #include "core/acceptance/Doubt.h"
 #include "core/base/PaperTime.h"
-#include "db/Connection.h"
-#include "db/EventStore.h"
 #include "db/FactStore.h"
 #include "db/InstrumentStore.h"
-#include "db/MetaStore.h"
 #include "db/OrderStore.h"
 #include "db/PersonStore.h"
 
@@ -238,29 +236,6 @@ struct AddedRecord
     RecordReport report;
     QJsonObject detail; ///< of the event
 };
-
-/// What every record asks, whatever becomes of it.
-void foreseeRecord(Records &records, const JobRecord &record)
-{
-    const Database &database = records.database();
-    database.connection().foresee([&] {
-        const auto stored = OrderStore(database).find(record.order);
-        (void)OrderStore(database).subjectOf(record.order);
-        for (const Fact &fact : record.facts) {
-            (void)FactStore(database).digestOf(fact.id);
-            (void)PersonStore(database).find(fact.installer);
-            (void)InstrumentStore(database).find(fact.instrument);
-        }
-        const auto limits = limitsInForce(records);
-        (void)EventStore(database).logHead();
-        (void)MetaStore(database).boardLimits();
-        if (!stored || !*stored || !limits)
-            return;
-        (void)EventStore(database).chainOf(circuitSubject((*stored)->order.circuit));
-        (void)limitSet(records, limits->version());
-        (void)derivedState(database, **stored, *limits);
-    });
-}
 
 Result<AddedRecord> addRecord(Records &records, Transaction &transaction, JobRecord &record,
                               const QString &place)

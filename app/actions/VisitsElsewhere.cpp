@@ -1,6 +1,5 @@
 #include "app/actions/VisitsElsewhere.h"
 
-#include "app/actions/EvidenceStore.h"
 #include "app/actions/ToldFacts.h"
 #include "core/acceptance/Proof.h"
 #include "core/order/Claims.h"
@@ -84,17 +83,16 @@ Result<std::vector<Fact>> visitsInOtherOrders(const Database &database, const Se
     return undisputed(database, order, {installers, days}, std::move(others));
 }
 
-Result<std::vector<Visit>> EvidenceStore::visitsTo(const ServiceOrder &order,
-                                                   const std::vector<Fact> &facts,
-                                                   QDate today) const
+Result<std::vector<Visit>> visitsToPremises(const Database &database, const ServiceOrder &order,
+                                            const std::vector<Fact> &facts, QDate today)
 {
     FactStore::Span days = daysOnSite(facts);
     extend(days, today);
     std::vector<Fact> all = facts;
     if (days.first.isValid() && !premisesKey(order.premises).isEmpty()) {
-        LOOPWRIGHT_ASSIGN(auto found, FactStore(m_database).visitsAtPremises(order, days));
+        LOOPWRIGHT_ASSIGN(auto found, FactStore(database).visitsAtPremises(order, days));
         LOOPWRIGHT_ASSIGN(const auto others,
-                          undisputed(m_database, order, {{}, days}, std::move(found)));
+                          undisputed(database, order, {{}, days}, std::move(found)));
         all.insert(all.end(), others.begin(), others.end());
     }
     return visitsOf(all);
