@@ -572,7 +572,7 @@ CREATE TABLE hazard_order (
     pair TEXT NOT NULL, -- empty where none is known
     office TEXT NOT NULL,
     service_order INTEGER NOT NULL REFERENCES service_order (id),
-    UNIQUE (pair, office, service_order)
+    UNIQUE (office, pair, service_order)
 ) STRICT;
 CREATE INDEX hazard_order_order ON hazard_order (service_order);
 

@@ -50,40 +50,25 @@ private slots:
     {
         // A search walks over what its words find, up to a bound. The audit, the export and the
         // check of the history read everything, the registers are small, held orders and repairs
-        // have an index of their own. So are the stations, and what went out and came back.
-        const QStringList walks{"assignment.doubles",
-                                "assignment.unassigned",
-                                "assignment.unwanted",
-                                "order.all",
-                                "order.wrong_ranks",
-                                "board.check_tally",
-                                "board.found",
-                                "event.heads",
-                                "hazard.orders",
-                                "event.log",
-                                "event.count",
-                                "instrument.all",
-                                "instrument.all_calibrations",
-                                "limits.all",
-                                "office.all",
-                                "office.issuer",
-                                "order.open",
-                                "order.count_open",
-                                "order.count",
-                                "order.held",
-                                "order.repairs",
-                                "meta.draw_station",
-                                "person.all",
-                                "schema.all",
-                                "key.all",
-                                "report.instruments",
-                                "station.all",
-                                "station.carried",
-                                "station.bundles_of_kind",
-                                "conflict.all",
-                                "foreign.all_events",
-                                "foreign.joins",
-                                "certificate.of_order"};
+        // have an index of their own. So are the stations, what went out and came back, and what an
+        // office told a van of hazards.
+        const QStringList walks{"assignment.doubles",  "assignment.unassigned",
+                                "assignment.unwanted", "order.all",
+                                "order.wrong_ranks",   "board.check_tally",
+                                "board.found",         "event.heads",
+                                "hazard.orders",       "hazard.told_with_card",
+                                "event.log",           "event.count",
+                                "instrument.all",      "instrument.all_calibrations",
+                                "limits.all",          "office.all",
+                                "office.issuer",       "order.open",
+                                "order.count_open",    "order.count",
+                                "order.held",          "order.repairs",
+                                "meta.draw_station",   "person.all",
+                                "schema.all",          "key.all",
+                                "report.instruments",  "station.all",
+                                "station.carried",     "station.bundles_of_kind",
+                                "conflict.all",        "foreign.all_events",
+                                "foreign.joins",       "certificate.of_order"};
         for (const std::string &label : SqlCatalog::embedded().statementLabels()) {
             const QString name = QString::fromStdString(label);
             const std::string &sql = *SqlCatalog::embedded().statement(label);

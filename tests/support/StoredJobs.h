@@ -150,13 +150,15 @@ inline Result<void> addVanRows(Transaction &transaction, const ServiceOrder &ord
 inline Result<void> addMoreRows(Database &database)
 {
     const ServiceOrder order = jobs::order(briFields());
-    LOOPWRIGHT_TRY(inTransaction(database, circuitSubject(order.circuit),
-                                 [&](Transaction &transaction) -> Result<void> {
-                                     LOOPWRIGHT_TRY(AssignmentStore::claim(transaction, order));
-                                     LOOPWRIGHT_TRY(HazardStore::note(transaction, order, {"7"}));
-                                     LOOPWRIGHT_TRY(addVanRows(transaction, order));
-                                     return BoardStore::put(transaction, order, {});
-                                 }));
+    LOOPWRIGHT_TRY(inTransaction(
+        database, circuitSubject(order.circuit), [&](Transaction &transaction) -> Result<void> {
+            LOOPWRIGHT_TRY(AssignmentStore::claim(transaction, order));
+            LOOPWRIGHT_TRY(HazardStore::note(transaction, order, {"7"}));
+            LOOPWRIGHT_TRY(
+                HazardStore::tell(transaction, {"A-1002", order.office, {}, {"7"}, 2, {}}));
+            LOOPWRIGHT_TRY(addVanRows(transaction, order));
+            return BoardStore::put(transaction, order, {});
+        }));
     return inTransaction(database, registerSubject(), [](Transaction &transaction) {
         return OfficeStore::putIssuer(
             transaction, {"Example Line Company", "1 Main Street", "217-555-0100", {}, {}});
