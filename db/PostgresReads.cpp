@@ -37,7 +37,7 @@ std::string PostgresQuestion::key() const
     return key;
 }
 
-std::vector<const char *> PostgresQuestion::valuesForLibpq() const
+std::vector<const char *> pointersTo(const std::vector<QByteArray> &values)
 {
     std::vector<const char *> pointers;
     for (const QByteArray &value : values)
@@ -63,7 +63,7 @@ void PostgresReads::keep(const PostgresQuestion &question, PostgresAnswer answer
     const bool ofView = std::ranges::any_of(views, [&](std::string_view view) {
         return question.text.find(view) != std::string::npos;
     });
-    if (!m_keeps || ofView)
+    if (ofView)
         return;
     if (m_kept.size() >= mostKept)
         m_kept.clear();

@@ -24,8 +24,10 @@ struct PostgresQuestion
     std::vector<QByteArray> values; ///< null: NULL
 
     std::string key() const;
-    std::vector<const char *> valuesForLibpq() const;
 };
+
+/// As libpq takes values; they must outlive it.
+std::vector<const char *> pointersTo(const std::vector<QByteArray> &values);
 
 class PostgresReads
 {
@@ -37,6 +39,7 @@ public:
 
     /// Nullptr: it was not asked, or something was written since where it reads.
     const PostgresAnswer *find(const std::string &key) const;
+    /// Only while isKeeping().
     void keep(const PostgresQuestion &question, PostgresAnswer answer);
     /// `statement` has written; empty: somebody wrote anywhere.
     void forget(const std::string &statement);

@@ -14,9 +14,7 @@ constexpr Role highestFirst[] = {Role::Supervisor, Role::Dispatcher, Role::Insta
 /// Name; whether it may act as the owner; whether the groups are there and may write, for a dump
 /// that was restored elsewhere lost them; to which it belongs.
 constexpr const char *whoIsIt =
-    "SELECT session_user,"
-    " pg_has_role(session_user, (SELECT relowner FROM pg_class"
-    " WHERE oid = 'public.meta'::regclass), 'USAGE'),"
+    "SELECT session_user, public.acts_as_owner(),"
     " count(oid) = 3 AND bool_and(has_table_privilege(oid, 'public.event', 'INSERT')),"
     " string_agg(rolname, ' ') FILTER (WHERE pg_has_role(session_user, oid, 'USAGE'))"
     " FROM pg_roles WHERE rolname IN ('installer', 'dispatcher', 'supervisor')";

@@ -151,7 +151,7 @@ bool sendWithin(PGconn *handle, const std::vector<PostgresQuestion> &questions)
     bool sent = say("SAVEPOINT foreseen");
     for (const PostgresQuestion &each : questions)
         sent = sent && PQsendQueryParams(handle, each.text.c_str(), int(each.values.size()),
-                                         each.types.data(), each.valuesForLibpq().data(), nullptr,
+                                         each.types.data(), pointersTo(each.values).data(), nullptr,
                                          nullptr, 0) == 1;
     return sent && say("RELEASE SAVEPOINT foreseen") && PQpipelineSync(handle) == 1;
 }
@@ -174,16 +174,24 @@ std::vector<PostgresAnswer> answersOf(PGconn *handle)
 
 } // namespace
 
+Result<void> PostgresSession::giveUp()
+{
+    PQfinish(std::exchange(m_handle, nullptr));
+    return beConnected();
+}
+
 Result<void> PostgresSession::sendAll(const std::vector<PostgresQuestion> &questions)
 {
     LOOPWRIGHT_TRY(beConnected());
     if (PQenterPipelineMode(m_handle) != 1)
         return {}; // each is asked by itself
     ++m_trips;
-    const bool sent = sendWithin(m_handle, questions);
+    if (!sendWithin(m_handle, questions))
+        return giveUp(); // what the server heard of it nobody knows
     const std::vector<PostgresAnswer> answers = answersOf(m_handle);
-    PQexitPipelineMode(m_handle);
-    const bool whole = sent && answers.size() == questions.size() + 2 &&
+    if (PQexitPipelineMode(m_handle) != 1)
+        return giveUp();
+    const bool whole = answers.size() == questions.size() + 2 &&
                        std::ranges::all_of(answers, [](const PostgresAnswer &each) {
                            const auto status = PQresultStatus(each.get());
                            return status == PGRES_TUPLES_OK || status == PGRES_COMMAND_OK;

@@ -81,6 +81,8 @@ public:
 
 private:
     Result<void> setUp();
+    /// Ends the connection, which is then lost as if the server had ended it.
+    Result<void> giveUp();
     Result<PostgresAnswer> checked(PostgresAnswer answer, const QString &doing);
 
     QByteArray m_address;

@@ -90,7 +90,7 @@ Result<PostgresAnswer> PostgresStatement::askServer()
         LOOPWRIGHT_TRY(m_session.prepare(m_name, m_sql.text, m_types, doing));
         m_preparedIn = m_session.number();
     }
-    const std::vector<const char *> values = question().valuesForLibpq();
+    const std::vector<const char *> values = pointersTo(m_values);
     ++m_runs;
     return m_session.send({isOften ? &m_name : nullptr, &m_sql.text, &values, &m_types}, doing);
 }
@@ -103,7 +103,7 @@ Result<void> PostgresStatement::ask()
         m_answer = *known;
     } else {
         LOOPWRIGHT_ASSIGN(m_answer, askServer());
-        if (!m_sql.changesRows)
+        if (!m_sql.changesRows && m_session.reads().isKeeping())
             m_session.reads().keep(question(), m_answer);
     }
     m_rows = PQntuples(m_answer.get());

@@ -586,7 +586,7 @@ CREATE TABLE hazard_order (
     pair text NOT NULL, -- empty where none is known
     office text NOT NULL,
     service_order bigint NOT NULL REFERENCES service_order (id),
-    UNIQUE (pair, office, service_order)
+    UNIQUE (office, pair, service_order)
 );
 CREATE INDEX hazard_order_order ON hazard_order (service_order);
 
@@ -717,63 +717,42 @@ CREATE TRIGGER settlement_no_truncate BEFORE TRUNCATE ON settlement
 
 -- What the board counts ------------------------------------------------------------------------
 
-CREATE FUNCTION board_tally_more() RETURNS trigger LANGUAGE plpgsql AS $$
+CREATE FUNCTION count_on_board() RETURNS trigger LANGUAGE plpgsql AS $$
 BEGIN
-    INSERT INTO board_tally (status, stage, outcome, criterion, office, installer, waiting_on,
-                             paper, hazard, away, conflict, orders)
-    VALUES (NEW.status, NEW.stage, NEW.outcome, NEW.criterion, NEW.office, NEW.installer,
-            NEW.waiting_on, NEW.paper, NEW.hazard, NEW.away, NEW.conflict, 1)
-    ON CONFLICT (status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard,
-                 away, conflict)
-        DO UPDATE SET orders = board_tally.orders + 1;
+    IF TG_OP = 'UPDATE'
+        AND (OLD.status, OLD.stage, OLD.outcome, OLD.criterion, OLD.office, OLD.installer, OLD.waiting_on,
+             OLD.paper, OLD.hazard, OLD.away, OLD.conflict)
+            IS NOT DISTINCT FROM (NEW.status, NEW.stage, NEW.outcome, NEW.criterion, NEW.office,
+                                  NEW.installer, NEW.waiting_on, NEW.paper, NEW.hazard, NEW.away,
+                                  NEW.conflict) THEN
+        RETURN NULL;
+    END IF;
+    IF TG_OP <> 'INSERT' THEN
+        UPDATE board_tally SET orders = orders - 1
+        WHERE status = OLD.status AND stage = OLD.stage AND outcome = OLD.outcome
+            AND criterion = OLD.criterion AND office = OLD.office AND installer = OLD.installer
+            AND waiting_on = OLD.waiting_on AND paper = OLD.paper AND hazard = OLD.hazard
+            AND away = OLD.away AND conflict = OLD.conflict;
+        DELETE FROM board_tally
+        WHERE status = OLD.status AND stage = OLD.stage AND outcome = OLD.outcome
+            AND criterion = OLD.criterion AND office = OLD.office AND installer = OLD.installer
+            AND waiting_on = OLD.waiting_on AND paper = OLD.paper AND hazard = OLD.hazard
+            AND away = OLD.away AND conflict = OLD.conflict
+            AND orders = 0;
+    END IF;
+    IF TG_OP <> 'DELETE' THEN
+        INSERT INTO board_tally (status, stage, outcome, criterion, office, installer, waiting_on,
+                                 paper, hazard, away, conflict, orders)
+        VALUES (NEW.status, NEW.stage, NEW.outcome, NEW.criterion, NEW.office, NEW.installer,
+                NEW.waiting_on, NEW.paper, NEW.hazard, NEW.away, NEW.conflict, 1)
+        ON CONFLICT (status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard,
+                     away, conflict)
+            DO UPDATE SET orders = board_tally.orders + 1;
+    END IF;
     RETURN NULL;
 END $$;
-CREATE FUNCTION board_tally_less() RETURNS trigger LANGUAGE plpgsql AS $$
-BEGIN
-    UPDATE board_tally SET orders = orders - 1
-    WHERE status = OLD.status AND stage = OLD.stage AND outcome = OLD.outcome
-        AND criterion = OLD.criterion AND office = OLD.office AND installer = OLD.installer
-        AND waiting_on = OLD.waiting_on AND paper = OLD.paper AND hazard = OLD.hazard
-        AND away = OLD.away AND conflict = OLD.conflict;
-    DELETE FROM board_tally
-    WHERE status = OLD.status AND stage = OLD.stage AND outcome = OLD.outcome
-        AND criterion = OLD.criterion AND office = OLD.office AND installer = OLD.installer
-        AND waiting_on = OLD.waiting_on AND paper = OLD.paper AND hazard = OLD.hazard
-        AND away = OLD.away AND conflict = OLD.conflict
-        AND orders = 0;
-    RETURN NULL;
-END $$;
-CREATE TRIGGER board_tally_insert AFTER INSERT ON order_state
-    FOR EACH ROW EXECUTE FUNCTION board_tally_more();
-CREATE TRIGGER board_tally_delete AFTER DELETE ON order_state
-    FOR EACH ROW EXECUTE FUNCTION board_tally_less();
--- Column by column, for so a dump writes it.
-CREATE TRIGGER board_tally_update_less AFTER UPDATE ON order_state FOR EACH ROW
-    WHEN (OLD.status IS DISTINCT FROM NEW.status
-          OR OLD.stage IS DISTINCT FROM NEW.stage
-          OR OLD.outcome IS DISTINCT FROM NEW.outcome
-          OR OLD.criterion IS DISTINCT FROM NEW.criterion
-          OR OLD.office IS DISTINCT FROM NEW.office
-          OR OLD.installer IS DISTINCT FROM NEW.installer
-          OR OLD.waiting_on IS DISTINCT FROM NEW.waiting_on
-          OR OLD.paper IS DISTINCT FROM NEW.paper
-          OR OLD.hazard IS DISTINCT FROM NEW.hazard
-          OR OLD.away IS DISTINCT FROM NEW.away
-          OR OLD.conflict IS DISTINCT FROM NEW.conflict)
-    EXECUTE FUNCTION board_tally_less();
-CREATE TRIGGER board_tally_update_more AFTER UPDATE ON order_state FOR EACH ROW
-    WHEN (OLD.status IS DISTINCT FROM NEW.status
-          OR OLD.stage IS DISTINCT FROM NEW.stage
-          OR OLD.outcome IS DISTINCT FROM NEW.outcome
-          OR OLD.criterion IS DISTINCT FROM NEW.criterion
-          OR OLD.office IS DISTINCT FROM NEW.office
-          OR OLD.installer IS DISTINCT FROM NEW.installer
-          OR OLD.waiting_on IS DISTINCT FROM NEW.waiting_on
-          OR OLD.paper IS DISTINCT FROM NEW.paper
-          OR OLD.hazard IS DISTINCT FROM NEW.hazard
-          OR OLD.away IS DISTINCT FROM NEW.away
-          OR OLD.conflict IS DISTINCT FROM NEW.conflict)
-    EXECUTE FUNCTION board_tally_more();
+CREATE TRIGGER count_on_board AFTER INSERT OR UPDATE OR DELETE ON order_state
+    FOR EACH ROW EXECUTE FUNCTION count_on_board();
 
 -- Search --------------------------------------------------------------------------------------
 
@@ -781,20 +760,30 @@ CREATE INDEX order_search ON order_state USING gin (search gin_trgm_ops);
 
 -- Seals ---------------------------------------------------------------------------------------
 
--- An event names who is logged in: as who acts, or, where the owner acts for somebody, beside him.
 -- The path is fixed, for a table of the session's own could stand in the place of the catalogue's.
+CREATE FUNCTION acts_as_owner() RETURNS boolean LANGUAGE sql STABLE SET search_path = pg_catalog, pg_temp
+    AS $$SELECT pg_has_role(session_user, relowner, 'USAGE') FROM pg_class WHERE oid = 'public.meta'::regclass$$;
+
+-- An event names who is logged in: as who acts, or, where the owner acts for somebody, beside him.
 CREATE FUNCTION event_names_login() RETURNS trigger LANGUAGE plpgsql SET search_path = pg_catalog, pg_temp AS $$
 BEGIN
-    IF NEW.actor = session_user THEN
-        RETURN NEW;
-    END IF;
-    IF NEW.detail ->> 'session_user' = session_user
-        AND pg_has_role(session_user, (SELECT relowner FROM pg_class WHERE oid = TG_RELID), 'USAGE') THEN
+    IF NEW.actor = session_user
+        OR NEW.detail ->> 'session_user' = session_user AND public.acts_as_owner() THEN
         RETURN NEW;
     END IF;
     RAISE EXCEPTION 'an event names another than who is logged in';
 END $$;
 CREATE TRIGGER event_names_login BEFORE INSERT ON event FOR EACH ROW EXECUTE FUNCTION event_names_login();
+
+-- By which limits the board was counted anybody notes who decides an order; the rest is the owner's.
+CREATE FUNCTION meta_is_the_owners() RETURNS trigger LANGUAGE plpgsql SET search_path = pg_catalog, pg_temp AS $$
+BEGIN
+    IF NEW.key = 'board_limits' AND (TG_OP = 'INSERT' OR OLD.key = NEW.key) OR public.acts_as_owner() THEN
+        RETURN NEW;
+    END IF;
+    RAISE EXCEPTION 'what is said of the records themselves is for their owner to change';
+END $$;
+CREATE TRIGGER meta_is_the_owners BEFORE INSERT OR UPDATE ON meta FOR EACH ROW EXECUTE FUNCTION meta_is_the_owners();
 
 -- The program makes a table `written` for each session before it changes anything, and asks it which
 -- rows to seal. Whoever writes without it leaves rows that no event sealed, which the check of the
