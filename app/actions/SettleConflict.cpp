@@ -33,11 +33,14 @@ Result<ShownConflict> conflictToSettle(Records &records, const QString &id, bool
             QString("The conflict is settled already, by %1: %2. If that was wrong, settle it "
                     "anew.")
                 .arg(known->settled->by, known->settled->because));
-    if (!known->isOpen() && !isSettledLoosely(*known))
-        return failure(ErrorCode::Refused,
-                       "This settlement changed the order or an entry and is not taken back: "
-                       "change the order, or strike the entry out and record the right one.");
-    return shownConflict(records, *known);
+    LOOPWRIGHT_ASSIGN(auto shown, shownConflict(records, *known));
+    if (known->isOpen() || isSettledLoosely(*known))
+        return shown;
+    return failure(ErrorCode::Refused,
+                   shown.sides.size() == 1
+                       ? "It is seen, and there is nothing else that it could be settled for."
+                       : "This settlement changed the order or an entry and is not taken back: "
+                         "change the order, or strike the entry out and record the right one.");
 }
 
 Result<QString> tagOfSide(const ShownConflict &conflict, const QString &side)

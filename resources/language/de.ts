@@ -5402,6 +5402,10 @@
         <translation>Sie ist offen.</translation>
     </message>
     <message>
+        <source>It is seen, and there is nothing else that it could be settled for.</source>
+        <translation>Es ist gesehen, und anders als so kann es nicht geklärt werden.</translation>
+    </message>
+    <message>
         <source>It is the certificate that was issued, unaltered.</source>
         <translation>Es ist das Zertifikat, das ausgestellt wurde, unverändert.</translation>
     </message>

@@ -87,7 +87,7 @@ QString settledText(const ShownConflict &shown, QDate today)
         ConflictsDialog::tr("Settled: %1, by %2, %3: %4.")
             .arg(nameOfSide(side == shown.sides.end() ? settled->side : side->side), settled->by,
                  dayText(settled->at.localDate(), today), settled->because);
-    return isSettledLoosely(shown.conflict)
+    return isSettledLoosely(shown.conflict) || shown.sides.size() == 1
                ? text
                : text + ' ' +
                      ConflictsDialog::tr("This changed the order or an entry, and is not settled "
