@@ -79,6 +79,7 @@ Result<std::optional<ToldHazard>> HazardStore::told(const QString &order) const
         LOOPWRIGHT_ASSIGN(const auto cards, HazardCards::fromJson(content, "told_hazard " + order));
         told.cards.add(cards);
         told.pairs << row.pairs;
+        told.events = std::max(told.events, row.events);
     }
     told.pairs.removeDuplicates();
     return std::optional(told);

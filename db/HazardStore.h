@@ -59,7 +59,8 @@ public:
     /// Notes that the order holds a hazard of these pairs.
     static Result<void> note(Transaction &transaction, const ServiceOrder &order,
                              const QStringList &pairs);
-    /// What an office told, unless newer is known.
+    /// What an office told. What is older than that which is known closes nothing, and takes no
+    /// hazard away.
     static Result<void> tell(Transaction &transaction, const ToldHazard &given);
 
 private:

@@ -107,13 +107,14 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
         (void)ConflictStore(database).ofOrder(number);
         (void)MetaStore(database).boardLimits();
     });
-    LOOPWRIGHT_ASSIGN(const auto certificates,
-                      CertificateStore(database).ofOrder(stored.order.number));
+    LOOPWRIGHT_ASSIGN(const auto certificates, CertificateStore(database).ofOrder(number));
     const Decision &decision = judged.decision;
     const bool finished = stored.status != OrderStatus::Open || !certificates.empty();
     const std::vector<Hazard> hazards = judged.cards.open();
     DerivedState derived;
     derived.hazardPairs = pairsOfHazards(input, judged.cards);
+    for (const Hazard &hazard : hazards)
+        derived.hazards.push_back(hazardText(hazard, decision.order));
     OrderState &state = derived.state;
     state.status = stored.status;
     state.stage = stageOf(decision, input, finished);
@@ -123,7 +124,7 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
         state.reason = failing->sentence().english();
     }
     if (!hazards.empty()) { // before everything else
-        state.reason = hazardText(hazards.front(), decision.order).english();
+        state.reason = derived.hazards.front().english();
         state.hazardAt = hazards.front().card->at;
     }
     if (stored.status == OrderStatus::Open)
@@ -138,9 +139,9 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
     state.visits = days.visits;
     state.facts = int(input.facts.size());
     state.runs = int(decision.runs.size());
-    LOOPWRIGHT_ASSIGN(auto out, StationStore(database).outAt(stored.order.number));
+    LOOPWRIGHT_ASSIGN(auto out, StationStore(database).outAt(number));
     state.out = std::move(out);
-    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(stored.order.number));
+    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(number));
     state.conflicts = int(std::ranges::count_if(conflicts, &StationConflict::isOpen));
     return derived;
 }
@@ -149,7 +150,7 @@ namespace {
 
 /// As it stands after the transaction: what was judged, on the board and among the hazards.
 Result<void> putState(Records &records, Transaction &transaction, const StoredOrder &stored,
-                      const LimitSet &limits, DerivedState derived)
+                      const LimitSet &limits, DerivedState &derived)
 {
     if (stored.status == OrderStatus::Open)
         LOOPWRIGHT_TRY(noteBoardLimits(transaction, limits.version()));
@@ -161,14 +162,15 @@ Result<void> putState(Records &records, Transaction &transaction, const StoredOr
 
 } // namespace
 
-Result<void> refreshState(Records &records, Transaction &transaction, const QString &orderNumber,
-                          const PendingEvent &pending)
+Result<std::vector<Text>> refreshState(Records &records, Transaction &transaction,
+                                       const QString &orderNumber, const PendingEvent &pending)
 {
     const Database &database = transaction.database();
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(orderNumber));
     LOOPWRIGHT_ASSIGN(const auto limits, limitsFor(records, stored));
     LOOPWRIGHT_ASSIGN(auto derived, derivedState(database, stored, limits, pending));
-    return putState(records, transaction, stored, limits, std::move(derived));
+    LOOPWRIGHT_TRY(putState(records, transaction, stored, limits, derived));
+    return std::move(derived.hazards);
 }
 
 namespace {
@@ -223,7 +225,7 @@ Result<void> tellHeldOrders(Records &records, Transaction &transaction, std::vec
         LOOPWRIGHT_ASSIGN(auto derived, derivedState(database, stored, limits));
         if (derived.state.reason == shown.value("reason"))
             continue; // a hazard is told before all else
-        LOOPWRIGHT_TRY(putState(records, transaction, stored, limits, std::move(derived)));
+        LOOPWRIGHT_TRY(putState(records, transaction, stored, limits, derived));
         events.push_back(orderEvent(records, stored.order, stillHeldKind, {}));
     }
     return {};

@@ -23,6 +23,7 @@ struct DerivedState
 {
     OrderState state;
     QStringList hazardPairs;
+    std::vector<Text> hazards; ///< of the pair and the premises that nobody closed
 };
 Result<DerivedState> derivedState(const Database &database, const StoredOrder &stored,
                                   const LimitSet &limits, const PendingEvent &pending = {});
@@ -31,9 +32,10 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
                                   const DecisionInput &input, const Judged &judged);
 
 /// Decides the order as it stands in the transaction and keeps stage, outcome and reason for the
-/// board.
-Result<void> refreshState(Records &records, Transaction &transaction, const QString &orderNumber,
-                          const PendingEvent &pending = {});
+/// board. Tells the hazards that nobody closed.
+Result<std::vector<Text>> refreshState(Records &records, Transaction &transaction,
+                                       const QString &orderNumber,
+                                       const PendingEvent &pending = {});
 
 /// Something was claimed or released: every held order that can have all that it waits for claims
 /// it, the others tell what they wait for. Adds an event for each; returns the numbers of those

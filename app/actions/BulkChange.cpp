@@ -296,7 +296,8 @@ private:
         }
         if (!retires.isEmpty())
             detail.insert("retires", retires);
-        return refreshState(m_records, m_transaction, order.number, pending);
+        LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, order.number, pending));
+        return {};
     }
     Result<bool> isHeld(const ServiceOrder &order) const
     {

@@ -2,7 +2,6 @@
 
 #include "app/actions/Events.h"
 #include "app/actions/Refusals.h"
-#include "app/actions/VanWarnings.h"
 
 #include <algorithm>
 
@@ -57,6 +56,11 @@ QJsonValue orNull(const QString &text)
 
 } // namespace
 
+void JoinedOrder::tellFirst(const Findings &warnings)
+{
+    findings.insert(findings.begin(), warnings.begin(), warnings.end());
+}
+
 QJsonObject JoinedOrder::toJson() const
 {
     QJsonArray told;
@@ -107,13 +111,6 @@ JoinedOrder refusedOrder(const QString &order, const Error &error)
     refused.code = codes.contains(error.place) ? error.place : QString("damaged");
     refused.reason = codes.contains(error.place) ? error.message : error.text();
     return refused;
-}
-
-Result<void> warnOfHazards(Records &records, const StoredOrder &stored, JoinedOrder &joined)
-{
-    LOOPWRIGHT_ASSIGN(const auto hazards, hazardWarnings(records, stored));
-    joined.findings.insert(joined.findings.begin(), hazards.begin(), hazards.end());
-    return {};
 }
 
 TakenBundle refusedBundle(const QString &file, const QString &code, const QString &reason)

@@ -4,7 +4,6 @@
 #include "app/actions/Records.h"
 #include "app/trust/BundleFile.h"
 #include "core/base/Finding.h"
-#include "db/OrderStore.h"
 #include "db/StationStore.h"
 
 namespace loopwright {
@@ -25,6 +24,8 @@ struct JoinedOrder
     Findings findings;
     bool isNew = false; ///< it was not in the records before
 
+    /// What is to be read first.
+    void tellFirst(const Findings &warnings);
     QJsonObject toJson() const;
 };
 
@@ -51,8 +52,6 @@ struct BundleInput
 /// The error's place is the code if it is one of an order's, else "damaged".
 JoinedOrder refusedOrder(const QString &order, const Error &error);
 TakenBundle refusedBundle(const QString &file, const QString &code, const QString &reason);
-/// Of what came in, what is to be read first.
-Result<void> warnOfHazards(Records &records, const StoredOrder &stored, JoinedOrder &joined);
 /// The file as it is, or why it is none.
 tl::expected<BundleFile, TakenBundle> readBundleInput(const BundleInput &input, BundleKind kind);
 

@@ -2,7 +2,6 @@
 
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/EvidenceStore.h"
-#include "app/actions/LimitSets.h"
 #include "core/acceptance/FactList.h"
 #include "core/order/Claims.h"
 #include "db/EventStore.h"
@@ -15,19 +14,6 @@
 namespace loopwright {
 
 namespace {
-
-/// The orders that hold hazards of the order's pair and premises: exactly those that decide it.
-Result<QStringList> concerning(Records &records, const StoredOrder &stored)
-{
-    LOOPWRIGHT_ASSIGN(const auto limits, limitsFor(records, stored));
-    LOOPWRIGHT_ASSIGN(const auto input,
-                      EvidenceStore(records.database()).of(stored, limits.version()));
-    QStringList orders;
-    for (const auto *cards : {&input.pairCards, &input.premisesCards})
-        for (const Fact &card : *cards)
-            orders << card.order;
-    return orders;
-}
 
 /// With the other orders on its pairs, where it may have been closed.
 Result<QStringList> openAt(const Database &database, const QString &office)
@@ -43,7 +29,7 @@ Result<QStringList> openAt(const Database &database, const QString &office)
     return orders;
 }
 
-/// As the records have it; nothing if it is another station's word alone.
+/// As the records have it, with what another station told of it.
 Result<std::optional<ToldHazard>> toTell(const Database &database, const QString &order)
 {
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).find(order));
@@ -63,15 +49,10 @@ Result<std::optional<ToldHazard>> toTell(const Database &database, const QString
 
 } // namespace
 
-Result<QJsonArray> hazardsGoing(Records &records, const std::vector<StoredOrder> &orders)
+Result<QJsonArray> hazardsGoing(const Database &database, const QStringList &around,
+                                QStringList offices)
 {
-    const Database &database = records.database();
-    QStringList numbers, offices;
-    for (const StoredOrder &stored : orders) {
-        LOOPWRIGHT_ASSIGN(const auto found, concerning(records, stored));
-        numbers << found;
-        offices << stored.order.office;
-    }
+    QStringList numbers = around;
     offices.removeDuplicates();
     for (const QString &office : std::as_const(offices)) {
         LOOPWRIGHT_ASSIGN(const auto open, openAt(database, office));

@@ -4,12 +4,13 @@
 // another pair.
 
 #include "app/actions/Records.h"
-#include "db/OrderStore.h"
 
 namespace loopwright {
 
-/// For the registers of a bundle.
-Result<QJsonArray> hazardsGoing(Records &records, const std::vector<StoredOrder> &orders);
+/// For the registers of a bundle. `around`: orders that hold hazards of the pairs and premises of
+/// those that go (HazardsAround); `offices`: of those that go.
+Result<QJsonArray> hazardsGoing(const Database &database, const QStringList &around,
+                                QStringList offices);
 /// Takes them in, and decides anew what they concern. BadInput with its place.
 Result<void> takeHazards(Records &records, Transaction &transaction, const QJsonObject &registers,
                          const QString &place);

@@ -1,6 +1,6 @@
 #include "app/actions/CertificateSetCover.h"
 
-#include "app/actions/EvidenceStore.h"
+#include "app/actions/VisitsElsewhere.h"
 #include "core/acceptance/JobLine.h"
 #include "core/base/PaperTime.h"
 #include "core/certificate/NumberGuard.h"
@@ -47,9 +47,9 @@ Result<QStringList> visitTexts(Records &records, const Certifying &about)
     QStringList texts;
     const auto work = workOn(about.input.facts);
     for (const LastWork &day : work) {
-        LOOPWRIGHT_ASSIGN(const auto visits,
-                          EvidenceStore(records.database())
-                              .visitsTo(about.stored.order, about.input.facts, day.day));
+        LOOPWRIGHT_ASSIGN(
+            const auto visits,
+            visitsToPremises(records.database(), about.stored.order, about.input.facts, day.day));
         bool told = false;
         for (const Visit &visit : visits) {
             LOOPWRIGHT_ASSIGN(const auto text, visitText(records, visit));

@@ -5,8 +5,8 @@
 #include "core/base/Json.h"
 #include "db/DraftStore.h"
 #include "db/LeftOvers.h"
+#include "db/PrivateFiles.h"
 
-#include <QDir>
 #include <QFileInfo>
 #include <QJsonArray>
 
@@ -90,8 +90,8 @@ Result<void> setDraftsAside(const QString &databasePath, const std::vector<Draft
     QJsonArray list;
     for (const Draft &each : drafts)
         list << QJsonObject{{"order", each.order}, {"part", each.part}, {"content", each.content}};
-    if (isServerAddress(databasePath))
-        QDir().mkpath(QFileInfo(path).path()); // nothing else may have been kept there yet
+    if (isServerAddress(databasePath)) // nothing else may have been kept there yet
+        makePrivateFolder(QFileInfo(path).path());
     LOOPWRIGHT_ASSIGN(auto out, OutFile::open(path, FileKind::Json, true));
     LOOPWRIGHT_TRY(out.write(canonicalJson(list)));
     return out.commit();

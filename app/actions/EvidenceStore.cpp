@@ -289,13 +289,6 @@ Result<HazardCards> EvidenceStore::hazardCardsOf(const QString &order) const
     return cards;
 }
 
-Result<std::vector<Visit>> EvidenceStore::visitsTo(const ServiceOrder &order,
-                                                   const std::vector<Fact> &facts,
-                                                   QDate today) const
-{
-    return visitsToPremises(m_database, order, facts, today);
-}
-
 Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString &limitSet) const
 {
     m_database.connection().foresee([&] { (void)gathered(stored, limitSet); });

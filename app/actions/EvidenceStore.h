@@ -28,10 +28,6 @@ public:
     Result<DecisionInput> of(const StoredOrder &stored, const QString &limitSet) const;
     /// What the order says of hazards to others, here or as an office told.
     Result<HazardCards> hazardCardsOf(const QString &order) const;
-    /// The visits to the premises of an order that its facts and those of other orders there
-    /// record: on the days of its facts, and on `today` if it is valid.
-    Result<std::vector<Visit>> visitsTo(const ServiceOrder &order, const std::vector<Fact> &facts,
-                                        QDate today) const;
 
 private:
     Result<DecisionInput> gathered(const StoredOrder &stored, const QString &limitSet) const;

@@ -213,11 +213,11 @@ Result<void> Filling::addOpen(const ServiceOrder &order, const Moment &takenIn,
     LOOPWRIGHT_ASSIGN(auto taken, takeOrder(m_records, m_transaction, order, std::nullopt));
     taken.event.at = takenIn;
     LOOPWRIGHT_TRY(m_transaction.record(taken.event));
-    if (facts.empty()) // the board has yet to hear of the day
-        return refreshState(m_records, m_transaction, order.number);
     for (const Fact &fact : facts)
         LOOPWRIGHT_TRY(FactStore::add(m_transaction, fact));
-    LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, order.number));
+    LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, order.number)); // hears of the day too
+    if (facts.empty())
+        return {};
     LOOPWRIGHT_TRY(refreshOrdersOnVisits(m_records, m_transaction, order, facts));
     LOOPWRIGHT_TRY(refreshOrdersConcerned(m_records, m_transaction, order, facts, {}));
     return record(order, "facts_recorded", facts.back().at, {{"kinds", kindsOf(facts)}});

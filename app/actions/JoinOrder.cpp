@@ -188,7 +188,8 @@ Result<JoinedOrder> OrderJoining::run()
         for (const Fact &fact : m_facts)
             m_joined.alreadyThere << fact.id;
         LOOPWRIGHT_ASSIGN(const auto here, OrderStore(database()).get(m_entry.number));
-        LOOPWRIGHT_TRY(warnOfHazards(m_records, here, m_joined));
+        LOOPWRIGHT_ASSIGN(const auto around, hazardsAround(m_records, here));
+        m_joined.tellFirst(hazardWarnings(around.open));
         return m_joined;
     }
     LOOPWRIGHT_ASSIGN(auto values, joinValues(m_records, m_transaction, m_joining, m_facts));
@@ -228,12 +229,13 @@ Result<JoinedOrder> OrderJoining::run()
         LOOPWRIGHT_TRY(refreshOrdersOfHazards(m_records, m_transaction, other.order));
         values.events.push_back(noticed(m_records, other.order, conflicts, m_joining.bundle));
     }
-    LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, m_entry.number, {.afterEnd = afterEnd}));
+    LOOPWRIGHT_ASSIGN(const auto hazards, refreshState(m_records, m_transaction, m_entry.number,
+                                                       {.afterEnd = afterEnd}));
     m_joined.isNew = !values.before;
     if (values.before)
         for (Finding &finding : changeWarnings(values.before->order, stored.order))
             m_joined.findings.push_back(std::move(finding));
-    LOOPWRIGHT_TRY(warnOfHazards(m_records, stored, m_joined));
+    m_joined.tellFirst(hazardWarnings(hazards));
     // Also what was here before: it may be in dispute now.
     LOOPWRIGHT_TRY(refreshOrdersOnVisits(m_records, m_transaction, stored.order, m_facts));
     LOOPWRIGHT_TRY(refreshOrdersOfHazards(m_records, m_transaction, stored.order));

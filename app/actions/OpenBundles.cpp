@@ -226,14 +226,15 @@ Result<JoinedOrder> openOrderOf(Records &records, const BundleFile &file, const 
     if (ahead)
         joined.findings.push_back(clockBehindWarning(records.now()));
     if (!isNews) {
-        LOOPWRIGHT_TRY(warnOfHazards(records, stored, joined));
+        LOOPWRIGHT_ASSIGN(const auto around, hazardsAround(records, stored));
+        joined.tellFirst(hazardWarnings(around.open));
         return joined;
     }
     if (!isOut)
         LOOPWRIGHT_TRY(StationStore::carry(transaction,
                                            {entry.number, tag, {}, file.id, base, records.now()}));
-    LOOPWRIGHT_TRY(refreshState(records, transaction, entry.number));
-    LOOPWRIGHT_TRY(warnOfHazards(records, stored, joined));
+    LOOPWRIGHT_ASSIGN(const auto hazards, refreshState(records, transaction, entry.number));
+    joined.tellFirst(hazardWarnings(hazards));
     if (changed)
         LOOPWRIGHT_TRY(tellHeldOrders(records, transaction, events));
     LOOPWRIGHT_TRY(refreshOrdersOnVisits(records, transaction, stored.order, parts.facts));

@@ -1,12 +1,12 @@
 // All of an order.
 
 #include "app/actions/Acceptance.h"
-#include "app/actions/EvidenceStore.h"
 #include "app/actions/IssuePaper.h"
 #include "app/actions/Issuing.h"
 #include "app/actions/LimitSets.h"
 #include "app/actions/Orders.h"
 #include "app/actions/Register.h"
+#include "app/actions/VisitsElsewhere.h"
 #include "core/acceptance/JobLine.h"
 #include "core/certificate/CertificateNumber.h"
 #include "core/certificate/Slips.h"
@@ -93,9 +93,8 @@ Result<void> addPremises(Records &records, OrderView &view)
         return row.order == view.order.number || row.status != OrderStatus::Open;
     });
     view.alsoHere = std::move(rows);
-    LOOPWRIGHT_ASSIGN(auto visits,
-                      EvidenceStore(records.database())
-                          .visitsTo(view.order, view.input.facts, records.now().localDate()));
+    LOOPWRIGHT_ASSIGN(auto visits, visitsToPremises(records.database(), view.order,
+                                                    view.input.facts, records.now().localDate()));
     view.visits = std::move(visits);
     return {};
 }

@@ -76,11 +76,11 @@ QStringList otherStations(const std::vector<CarriedOrder> &carried, const PeerSt
     return names;
 }
 
-/// What whoever hands the order to the van must know.
-Result<Findings> warningsOf(Records &records, const StoredOrder &stored, const PeerStation &van,
+/// What whoever hands the order to the van must know, beside its hazards.
+Result<Findings> warningsOf(const StoredOrder &stored, const PeerStation &van,
                             const std::vector<CarriedOrder> &carried, const QStringList &with)
 {
-    LOOPWRIGHT_ASSIGN(Findings warnings, hazardWarnings(records, stored));
+    Findings warnings;
     for (const CarriedOrder &each : carried) {
         if (each.station != van.tag)
             continue;
@@ -94,9 +94,15 @@ Result<Findings> warningsOf(Records &records, const StoredOrder &stored, const P
     return warnings;
 }
 
+struct OrdersGoing
+{
+    std::vector<BundledOrder> entries;
+    QStringList around, offices; ///< hazardsGoing()
+};
+
 /// What every part of the bundle says.
 Result<Bundle> outline(Records &records, const Signer &signer, const PublicKey &van,
-                       const std::vector<StoredOrder> &orders)
+                       const OrdersGoing &going)
 {
     Bundle bundle;
     bundle.kind = BundleKind::Out;
@@ -106,7 +112,8 @@ Result<Bundle> outline(Records &records, const Signer &signer, const PublicKey &
         signer.issuer.line(true) + '\n' + signer.key.line(true) + '\n' + van.line(true) + '\n';
     LOOPWRIGHT_ASSIGN(auto registers, registersOf(records.database()));
     bundle.registers = std::move(registers);
-    LOOPWRIGHT_ASSIGN(const auto hazards, hazardsGoing(records, orders));
+    LOOPWRIGHT_ASSIGN(const auto hazards,
+                      hazardsGoing(records.database(), going.around, going.offices));
     if (!hazards.isEmpty())
         bundle.registers.insert("hazards", hazards);
     return bundle;
@@ -183,11 +190,6 @@ Result<PublicKey> endorsedKey(Records &records, Transaction &transaction, const 
     return key;
 }
 
-struct OrdersGoing
-{
-    std::vector<StoredOrder> orders;
-    std::vector<BundledOrder> entries;
-};
 Result<OrdersGoing> ordersGoing(Records &records, const PeerStation &van,
                                 const std::vector<StoredOrder> &wished, bool anyway,
                                 TakenAlong &taken, Steps &steps)
@@ -203,11 +205,14 @@ Result<OrdersGoing> ordersGoing(Records &records, const PeerStation &van,
         }
         LOOPWRIGHT_ASSIGN(auto entry, orderGoingOut(records, stored));
         entry.with = otherStations(carried, van);
-        LOOPWRIGHT_ASSIGN(auto warnings, warningsOf(records, stored, van, carried, entry.with));
-        for (Finding &finding : warnings)
-            taken.warnings.push_back({number, std::move(finding)});
+        LOOPWRIGHT_ASSIGN(const auto around, hazardsAround(records, stored));
+        LOOPWRIGHT_ASSIGN(const auto others, warningsOf(stored, van, carried, entry.with));
+        for (const Findings &warnings : {hazardWarnings(around.open), others})
+            for (const Finding &finding : warnings)
+                taken.warnings.push_back({number, finding});
         going.entries.push_back(std::move(entry));
-        going.orders.push_back(stored);
+        going.around << around.orders;
+        going.offices << stored.order.office;
         taken.orders << number;
     }
     return going;
@@ -245,7 +250,7 @@ Result<TakenAlong> takeAlong(Records &records, const TakingAlong &wish, const Pr
         return taken;
     LOOPWRIGHT_ASSIGN(const auto ours, signer(records, transaction));
     LOOPWRIGHT_ASSIGN(const auto vanKey, endorsedKey(records, transaction, van, ours));
-    LOOPWRIGHT_ASSIGN(auto bundle, outline(records, ours, vanKey, going.orders));
+    LOOPWRIGHT_ASSIGN(auto bundle, outline(records, ours, vanKey, going));
     LOOPWRIGHT_ASSIGN(const auto lines, testLinesOfAll(records.database()));
     LOOPWRIGHT_ASSIGN(const auto sealed, ours.secret.sealedTo(vanKey.bytes, lines));
     bundle.testLines = QString::fromLatin1(sealed);

@@ -19,14 +19,25 @@ Finding warning(const char *code, Text reason, const char *field = "")
 
 } // namespace
 
-Result<Findings> hazardWarnings(Records &records, const StoredOrder &stored)
+Result<HazardsAround> hazardsAround(Records &records, const StoredOrder &stored)
 {
     LOOPWRIGHT_ASSIGN(const auto input, evidenceOf(records, stored));
-    LOOPWRIGHT_ASSIGN(const auto limits, limitsFor(records, stored));
+    LOOPWRIGHT_ASSIGN(const auto limits, limitSet(records, input.limitSet));
     const Evidence evidence(input, limits);
-    Findings warnings;
+    HazardsAround around;
     for (const Hazard &hazard : evidence.cards().open())
-        warnings.push_back(warning("hazard_open", hazardText(hazard, stored.order.number)));
+        around.open.push_back(hazardText(hazard, stored.order.number));
+    for (const auto *cards : {&input.pairCards, &input.premisesCards})
+        for (const Fact &card : *cards)
+            around.orders << card.order;
+    return around;
+}
+
+Findings hazardWarnings(const std::vector<Text> &open)
+{
+    Findings warnings;
+    for (const Text &hazard : open)
+        warnings.push_back(warning("hazard_open", hazard));
     return warnings;
 }
 

@@ -8,8 +8,16 @@
 
 namespace loopwright {
 
-/// "hazard_open": every hazard of the pair and the premises that nobody closed.
-Result<Findings> hazardWarnings(Records &records, const StoredOrder &stored);
+/// The hazards of the pair and the premises of an order.
+struct HazardsAround
+{
+    std::vector<Text> open; ///< that nobody closed
+    QStringList orders;     ///< others that hold one, or its closing: exactly those that decide it
+};
+Result<HazardsAround> hazardsAround(Records &records, const StoredOrder &stored);
+
+/// "hazard_open" for each.
+Findings hazardWarnings(const std::vector<Text> &open);
 /// "pair_changed", "identifiers_changed": what of the line is otherwise than it was.
 Findings changeWarnings(const ServiceOrder &before, const ServiceOrder &now);
 /// "order_out": the other stations that have it.

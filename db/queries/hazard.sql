@@ -61,11 +61,9 @@ WHERE order_number = :order_number ORDER BY pair
 SELECT DISTINCT order_number FROM told_hazard WHERE instr(CAST(content AS TEXT), :card) > 0
 ORDER BY order_number
 
--- An older bundle that is opened late tells nothing anew.
 -- name: tell
 INSERT INTO told_hazard (order_number, pair, office, premises_key, events, content)
 VALUES (:order_number, :pair, :office, :premises_key, :events, :content)
 ON CONFLICT (order_number, pair) DO UPDATE
 SET office = excluded.office, premises_key = excluded.premises_key, events = excluded.events,
     content = excluded.content
-WHERE excluded.events >= told_hazard.events
