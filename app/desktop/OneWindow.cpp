@@ -1,8 +1,8 @@
 #include "app/desktop/OneWindow.h"
 
 #include "app/actions/Records.h"
+#include "core/base/Json.h"
 
-#include <QCryptographicHash>
 #include <QDir>
 #include <QFileInfo>
 #include <QJsonDocument>
@@ -29,8 +29,7 @@ QString socketOf(const QString &database)
 
 QString keyOf(const QString &place)
 {
-    const QByteArray digest = QCryptographicHash::hash(place.toUtf8(), QCryptographicHash::Sha256);
-    return QString::fromLatin1(digest.toHex().left(16));
+    return sha256Hex(place.toUtf8()).left(16);
 }
 
 } // namespace

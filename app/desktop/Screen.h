@@ -55,7 +55,7 @@ signals:
     void placeChanged();                             ///< place() is another one
     void runChanged();                               ///< a run was started, stopped or keyed to
     void stepDone(const loopwright::DoneStep &step); ///< to be told, with the way back
-    void serverWished(); ///< which records of a server are opened
+    void serverWished();                             ///< which records of a server are opened
     void demoReady(const QString &path);             ///< open the demo's records there
     void said(const QString &sentence); ///< for the status line; nothing that must be answered
 

@@ -88,18 +88,23 @@ inline void join(Site &office, Site &van, const QString &name = "van-7")
 {
     good(addVan(*office.records, name, good(publicKeyFile(*van.records)), "van.key", false));
 }
-inline QByteArray take(Site &office, const QStringList &orders, const QString &name = "van-7",
-                       bool anyway = false)
+inline Result<TakenAlong> takeInto(Site &office, const QString &file, const QStringList &orders,
+                                   const QString &name = "van-7", bool anyway = false)
 {
     TakingAlong wish;
     wish.orders = orders;
     wish.station = name;
-    wish.out = office.file("out.json");
+    wish.out = office.file(file);
     wish.anyway = anyway;
-    const TakenAlong taken = good(takeAlong(*office.records, wish));
+    return takeAlong(*office.records, wish);
+}
+inline QByteArray take(Site &office, const QStringList &orders, const QString &name = "van-7",
+                       bool anyway = false)
+{
+    const TakenAlong taken = good(takeInto(office, "out.json", orders, name, anyway));
     if (taken.orders.size() != orders.size())
         qFatal("an order stays");
-    return contentOf(wish.out);
+    return contentOf(taken.files.front());
 }
 
 /// An office whose vans are van() and other().

@@ -2,8 +2,7 @@
 // whoever came first.
 
 #include "app/actions/Acceptance.h"
-#include "app/actions/Board.h"
-#include "tests/support/Vans.h"
+#include "tests/support/OfficeOfHazards.h"
 
 #include <QTest>
 
@@ -12,27 +11,10 @@
 using namespace loopwright;
 using namespace loopwright::jobs;
 
-class VanHazardsTest : public QObject, OfficeWithTwoVans
+class VanHazardsTest : public QObject, OfficeOfHazards
 {
     Q_OBJECT
 
-    static QJsonObject closing(int n, int minute, const char *source = "meter", int card = 1)
-    {
-        return fact(n, "hazard_closed", minute,
-                    {{"hazard", uuid(card)}, {"source", source}, {"by", "Lee"}});
-    }
-    /// The office gives the order another pair while the van has it.
-    void swapInOffice(const QString &pair)
-    {
-        OrderFields fields = briFields();
-        fields["pair"] = pair;
-        office().records->changeWhatIsOut(true);
-        good(putOrder(*office().records, fields, true));
-    }
-    static OrderFields samePairFields()
-    {
-        return otherBriFields("A-1002", "C-78", "17-204", "217-555-0161", "217-555-0162");
-    }
     static QJsonObject inYear(QJsonObject fact, const QString &year)
     {
         fact["at"] = fact["at"].toString().replace("2026", year);
@@ -56,21 +38,9 @@ class VanHazardsTest : public QObject, OfficeWithTwoVans
     {
         return office().show(order).decision.criterion("safety")->outcome;
     }
-    bool hazardOnBoard(const QString &order)
-    {
-        const auto rows = good(boardRows(*office().records, {}));
-        return std::ranges::find(rows, order, &BoardRow::order)->hazard;
-    }
 
 private slots:
-    void init()
-    {
-        start();
-        const OrderFields samePremises =
-            otherBriFields("A-1003", "C-79", "17-300", "217-555-0163", "217-555-0164");
-        good(importOrders(*office().records, csv({briFields(), samePairFields(), samePremises}),
-                          {"o.csv"}));
-    }
+    void init() { startWithOrders(); }
     void cleanup() { QCOMPARE(faults(), QStringList()); }
 
     /// A card that names no pair is of the pair that the order had in the van: whoever gets that

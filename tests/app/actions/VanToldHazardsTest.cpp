@@ -2,8 +2,7 @@
 // hands out, opens or receives reads of it first.
 
 #include "app/actions/Acceptance.h"
-#include "app/actions/Board.h"
-#include "tests/support/Vans.h"
+#include "tests/support/OfficeOfHazards.h"
 
 #include <QTest>
 
@@ -12,36 +11,10 @@
 using namespace loopwright;
 using namespace loopwright::jobs;
 
-class VanToldHazardsTest : public QObject, OfficeWithTwoVans
+class VanToldHazardsTest : public QObject, OfficeOfHazards
 {
     Q_OBJECT
 
-    static QJsonObject closing(int n, int minute, const char *source = "meter", int card = 1)
-    {
-        return fact(n, "hazard_closed", minute,
-                    {{"hazard", uuid(card)}, {"source", source}, {"by", "Lee"}});
-    }
-    /// The office gives the order another pair while the van has it.
-    void swapInOffice(const QString &pair)
-    {
-        OrderFields fields = briFields();
-        fields["pair"] = pair;
-        office().records->changeWhatIsOut(true);
-        good(putOrder(*office().records, fields, true));
-    }
-    static OrderFields samePairFields()
-    {
-        return otherBriFields("A-1002", "C-78", "17-204", "217-555-0161", "217-555-0162");
-    }
-    TakenAlong takenAlong(const QStringList &orders, bool anyway = false)
-    {
-        TakingAlong wish;
-        wish.orders = orders;
-        wish.station = "van-7";
-        wish.out = office().file("out.json");
-        wish.anyway = anyway;
-        return good(takeAlong(*office().records, wish));
-    }
     static QJsonObject safetyIn(const Decision &decision)
     {
         const QJsonArray criteria = decision.toJson().value("criteria").toArray();
@@ -59,28 +32,16 @@ class VanToldHazardsTest : public QObject, OfficeWithTwoVans
                 codes << finding.code;
         return codes;
     }
-    bool hazardOnBoard(const QString &order)
-    {
-        const auto rows = good(boardRows(*office().records, {}));
-        return std::ranges::find(rows, order, &BoardRow::order)->hazard;
-    }
 
 private slots:
-    void init()
-    {
-        start();
-        const OrderFields samePremises =
-            otherBriFields("A-1003", "C-79", "17-300", "217-555-0163", "217-555-0164");
-        good(importOrders(*office().records, csv({briFields(), samePairFields(), samePremises}),
-                          {"o.csv"}));
-    }
+    void init() { startWithOrders(); }
     void cleanup() { QCOMPARE(faults(), QStringList()); }
 
     /// The van has not the order that read it.
     void aHazardGoesAlongWithAnotherOrderOfThePair()
     {
         office().record(briFields(), {safety(1, 5, 88.0)});
-        const TakenAlong taken = takenAlong({"A-1002"});
+        const TakenAlong taken = good(takeInto(office(), "out.json", {"A-1002"}));
         QCOMPARE(taken.warnings.size(), std::size_t(1));
         QCOMPARE(taken.warnings[0].order, QString("A-1002"));
         QCOMPARE(taken.warnings[0].finding.code, QString("hazard_open"));
@@ -156,16 +117,11 @@ private slots:
     {
         van().open(take(office(), {"A-1001"}));
         swapInOffice("17-299");
-        TakingAlong wish;
-        wish.orders = {"A-1001"};
-        wish.station = "van-8";
-        wish.out = office().file("out.json");
-        wish.anyway = true;
-        const TakenAlong taken = good(takeAlong(*office().records, wish));
+        const TakenAlong taken = good(takeInto(office(), "out.json", {"A-1001"}, "van-8", true));
         QCOMPARE(taken.warnings.size(), std::size_t(1));
         QVERIFY(taken.warnings[0].finding.reason.english().contains("van-7"));
-        QCOMPARE(codesOf(other().open(contentOf(wish.out))), QStringList("order_out"));
-        const TakenAlong again = takenAlong({"A-1001"}, true);
+        QCOMPARE(codesOf(other().open(contentOf(taken.files[0]))), QStringList("order_out"));
+        const TakenAlong again = good(takeInto(office(), "out.json", {"A-1001"}, "van-7", true));
         QCOMPARE(again.warnings.size(), std::size_t(2));
         QCOMPARE(again.warnings[0].finding.code, QString("pair_changed"));
         QCOMPARE(codesOf(van().open(contentOf(again.files[0]))),

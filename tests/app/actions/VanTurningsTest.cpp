@@ -26,15 +26,6 @@ class VanTurningsTest : public QObject, OfficeWithTwoVans
             facts[i]["id"] = uuid(from + int(i));
         return facts;
     }
-    Result<TakenAlong> takeInto(const QString &file, const QStringList &orders,
-                                const QString &station = "van-7")
-    {
-        TakingAlong wish;
-        wish.orders = orders;
-        wish.station = station;
-        wish.out = office().file(file);
-        return takeAlong(*office().records, wish);
-    }
     BoardRow rowOf(const QString &order)
     {
         const auto rows = good(boardRows(*office().records, {}));
@@ -79,17 +70,18 @@ private slots:
 
     void whatIsWrittenOverIsTold()
     {
-        good(takeInto("out.json", {"A-1001"}));
-        const TakenAlong second = good(takeInto("out.json", {"A-1002"}));
+        good(takeInto(office(), "out.json", {"A-1001"}));
+        const TakenAlong second = good(takeInto(office(), "out.json", {"A-1002"}));
         QCOMPARE(second.warnings.size(), std::size_t(1));
         QCOMPARE(second.warnings[0].order, QString("A-1001"));
         QCOMPARE(second.warnings[0].finding.code, QString("file_replaced"));
         // The same again, or with more, loses nothing.
-        QVERIFY(good(takeInto("out.json", {"A-1002"})).warnings.empty());
-        QVERIFY(good(takeInto("out.json", {"A-1001", "A-1002"})).warnings.empty());
+        QVERIFY(good(takeInto(office(), "out.json", {"A-1002"})).warnings.empty());
+        QVERIFY(good(takeInto(office(), "out.json", {"A-1001", "A-1002"})).warnings.empty());
         van().open(contentOf(office().file("out.json")));
         office().receive(van().bring());
-        QVERIFY(good(takeInto("out.json", {"A-1002"}, "van-8")).warnings.empty()); // all is home
+        QVERIFY(good(takeInto(office(), "out.json", {"A-1002"}, "van-8"))
+                    .warnings.empty()); // all is home
     }
     void theFirstDigitsNameABundle()
     {
@@ -149,7 +141,7 @@ private slots:
     }
     void everyStationIsListed()
     {
-        good(takeInto("out.json", {"A-1001"}));
+        good(takeInto(office(), "out.json", {"A-1001"}));
         good(loseVan(*office().records, "van-8", "stolen"));
         const auto known = good(knownStations(*office().records));
         QCOMPARE(known.size(), std::size_t(2));
