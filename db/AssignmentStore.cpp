@@ -19,7 +19,7 @@ Assignment readAssignment(const Statement &row)
 Result<void> change(Transaction &transaction, std::string_view label, const QString &order)
 {
     Statement statement(transaction, label);
-    LOOPWRIGHT_TRY(statement.bind("order_number", order).run());
+    LOOPWRIGHT_TRY(statement.bind("order_number", order).write());
     return {};
 }
 
@@ -179,13 +179,13 @@ Result<std::vector<Conflict>> AssignmentStore::claim(Transaction &transaction,
         if (assignment.state == AssignmentState::Planned &&
             std::none_of(claims.begin(), claims.end(),
                          [&](const Claim &claim) { return serves(assignment, claim, order); }))
-            LOOPWRIGHT_TRY(bindValue(release, assignment, order.number).run());
+            LOOPWRIGHT_TRY(bindValue(release, assignment, order.number).write());
     Statement plan(transaction, "assignment.plan");
     for (const Claim &claim : claims)
         if (std::none_of(before.begin(), before.end(), [&](const Assignment &assignment) {
                 return serves(assignment, claim, order);
             }))
-            LOOPWRIGHT_TRY(bindValue(plan, claim, order.number).run());
+            LOOPWRIGHT_TRY(bindValue(plan, claim, order.number).write());
     return conflicts;
 }
 
@@ -242,11 +242,11 @@ Result<void> putBack(Transaction &transaction, const Claim &claim, const Service
     const std::optional<qint64> id = found.value_or(std::nullopt);
     if (id) {
         Statement remove(transaction, "assignment.remove");
-        LOOPWRIGHT_TRY(remove.bind("id", *id).run());
+        LOOPWRIGHT_TRY(remove.bind("id", *id).write());
     }
     Statement put(transaction, "assignment.put_back");
     bindValue(put, claim, order.number).bind("id", id).bind("state", state);
-    LOOPWRIGHT_TRY(put.run());
+    LOOPWRIGHT_TRY(put.write());
     return {};
 }
 
@@ -260,10 +260,10 @@ Result<void> AssignmentStore::exchange(Transaction &transaction, const ServiceOr
     const std::vector<Claim> claims = claimsOf(order);
     Statement release(transaction, "assignment.release_held");
     for (const Assignment &row : notClaimed(claims, rows, order))
-        LOOPWRIGHT_TRY(bindValue(release, row, order.number).run());
+        LOOPWRIGHT_TRY(bindValue(release, row, order.number).write());
     Statement hold(transaction, "assignment.hold");
     for (const Claim &claim : notServed(claims, rows, order))
-        LOOPWRIGHT_TRY(bindValue(hold, claim, order.number).bind("state", state).run());
+        LOOPWRIGHT_TRY(bindValue(hold, claim, order.number).bind("state", state).write());
     return {};
 }
 
@@ -275,7 +275,7 @@ Result<void> AssignmentStore::takeBack(Transaction &transaction, const ServiceOr
     const std::vector<Claim> claims = held ? std::vector<Claim>() : claimsOf(order);
     Statement forget(transaction, "assignment.forget");
     for (const Assignment &row : notClaimed(claims, rows, order))
-        LOOPWRIGHT_TRY(bindValue(forget, row, order.number).run());
+        LOOPWRIGHT_TRY(bindValue(forget, row, order.number).write());
     for (const Claim &claim : notServed(claims, rows, order))
         LOOPWRIGHT_TRY(putBack(transaction, claim, order, state));
     return {};

@@ -221,18 +221,17 @@ Result<void> BoardStore::put(Transaction &transaction, const ServiceOrder &order
     const QMap<QString, QString> columns = columnsFor(order, state);
     for (auto column = columns.begin(); column != columns.end(); ++column)
         put.bind(column.key().toLatin1().constData(), column.value());
-    LOOPWRIGHT_TRY(put.run());
+    LOOPWRIGHT_TRY(put.write());
     return {};
 }
 
 Result<void> BoardStore::putIdentifiers(Transaction &transaction, const ServiceOrder &order)
 {
     Statement put(transaction, "board.put_identifiers");
-    LOOPWRIGHT_TRY(put.bind("order_number", order.number)
-                       .bind("search", searchTextOf(order))
-                       .bind("variant", order.variant)
-                       .run());
-    return {};
+    return put.bind("order_number", order.number)
+        .bind("search", searchTextOf(order))
+        .bind("variant", order.variant)
+        .write();
 }
 
 } // namespace loopwright

@@ -91,7 +91,7 @@ Result<void> CertificateStore::add(Transaction &transaction, const StoredCertifi
         .bindBytes("content", content)
         .bind("digest", digest)
         .bindBytes("claims", certificate.claims);
-    LOOPWRIGHT_TRY(add.run());
+    LOOPWRIGHT_TRY(add.write());
     transaction.seal(subject, {"certificate", certificate.number, digest});
     return {};
 }
@@ -114,7 +114,7 @@ Result<CertificateIssue> CertificateStore::addIssue(Transaction &transaction, co
         .bind("file_sha256", fileSha256)
         .bind("paper", paper)
         .bindMoment("at", at);
-    LOOPWRIGHT_TRY(add.run());
+    LOOPWRIGHT_TRY(add.write());
     transaction.seal(
         subject, {"certificate_issue", QString("%1/%2").arg(number).arg(issue.issue), fileSha256});
     return issue;

@@ -61,7 +61,7 @@ Result<void> ConflictStore::add(Transaction &transaction, const StationConflict 
         .bind("station", conflict.station)
         .bindJson("content", conflict.content)
         .bindMoment("at", conflict.since);
-    LOOPWRIGHT_TRY(add.run());
+    LOOPWRIGHT_TRY(add.write());
     return {};
 }
 
@@ -69,7 +69,7 @@ Result<void> ConflictStore::withdraw(Transaction &transaction, const QString &id
 {
     Statement withdraw(transaction, "conflict.withdraw");
     withdraw.bind("conflict", id);
-    LOOPWRIGHT_TRY(withdraw.run());
+    LOOPWRIGHT_TRY(withdraw.write());
     return {};
 }
 
@@ -82,7 +82,7 @@ Result<void> ConflictStore::settle(Transaction &transaction, const QString &id,
         .bind("because", settlement.because)
         .bind("by", settlement.by)
         .bindMoment("at", settlement.at);
-    LOOPWRIGHT_TRY(settle.run());
+    LOOPWRIGHT_TRY(settle.write());
     return {};
 }
 

@@ -2,6 +2,13 @@
 
 namespace loopwright {
 
+Result<void> PreparedStatement::write()
+{
+    LOOPWRIGHT_TRY(step());
+    rewind();
+    return {};
+}
+
 Result<QString> Connection::text(const QByteArray &sql)
 {
     LOOPWRIGHT_ASSIGN(const auto found, texts(sql));

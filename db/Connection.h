@@ -61,6 +61,8 @@ public:
 
     /// True when there is a row, false at the end.
     virtual Result<bool> step() = 0;
+    /// Of one that gives no rows: changes them, at the latest with what is asked next.
+    virtual Result<void> write();
     /// How many rows it changed, once it has ended.
     virtual qint64 changed() const = 0;
     /// The next step begins anew, with the same values.

@@ -74,7 +74,7 @@ Result<bool> DecisionStore::addStored(Transaction &transaction, const BundledDec
         .bind("input_digest", inputSeal.digest)
         .bindBytes("result", decision.result)
         .bind("digest", seal.digest);
-    LOOPWRIGHT_TRY(add.run());
+    LOOPWRIGHT_TRY(add.write());
     transaction.seal(subject, inputSeal);
     transaction.seal(subject, seal);
     return true;

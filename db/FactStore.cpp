@@ -169,7 +169,7 @@ Result<bool> FactStore::add(Transaction &transaction, const Fact &fact)
         .bindOrNull("voids", voiding ? voiding->fact : QString())
         .bindBytes("content", content)
         .bind("digest", digest);
-    LOOPWRIGHT_TRY(add.run());
+    LOOPWRIGHT_TRY(add.write());
     transaction.seal(subject, {"fact", fact.id, digest});
     return true;
 }

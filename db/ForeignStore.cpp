@@ -112,7 +112,7 @@ Result<void> ForeignStore::add(Transaction &transaction, const ForeignEvent &for
     Statement add(transaction, "foreign.add_event");
     add.bind("station", foreign.station);
     EventStore::bindChain(add, foreign.event);
-    LOOPWRIGHT_TRY(add.run());
+    LOOPWRIGHT_TRY(add.write());
     return {};
 }
 
@@ -123,7 +123,7 @@ Result<void> ForeignStore::add(Transaction &transaction, const FactOrigin &origi
         .bind("station", origin.station)
         .bind("pair", origin.pair)
         .bind("ahead", origin.ahead);
-    LOOPWRIGHT_TRY(add.run());
+    LOOPWRIGHT_TRY(add.write());
     return {};
 }
 

@@ -107,7 +107,7 @@ Result<void> HazardStore::note(Transaction &transaction, const ServiceOrder &ord
         statement.bind("pair", pair)
             .bind("office", order.office)
             .bind("order_number", order.number);
-        LOOPWRIGHT_TRY(statement.run());
+        LOOPWRIGHT_TRY(statement.write());
     }
     return {};
 }
@@ -133,7 +133,7 @@ Result<void> HazardStore::tell(Transaction &transaction, const ToldHazard &given
             .bind("premises_key", told.premisesKey)
             .bind("events", told.events)
             .bindJson("content", told.cards.toJson());
-        LOOPWRIGHT_TRY(statement.run());
+        LOOPWRIGHT_TRY(statement.write());
     }
     return {};
 }

@@ -61,7 +61,7 @@ Result<void> addCalibration(Transaction &transaction, const QString &key,
         .bindOrNull("calibrated_on", on)
         .bindOrNull("calibration_due", due)
         .bind("digest", digest);
-    LOOPWRIGHT_TRY(add.run());
+    LOOPWRIGHT_TRY(add.write());
     transaction.seal(registerSubject(), {"calibration", digest, digest});
     return {};
 }
@@ -127,7 +127,7 @@ Result<void> InstrumentStore::put(Transaction &transaction, const Instrument &in
         .bindOrNull("label_on", labelOn)
         .bindOrNull("label_due", labelDue)
         .bind("digest", digest);
-    LOOPWRIGHT_TRY(put.run());
+    LOOPWRIGHT_TRY(put.write());
     transaction.seal(registerSubject(), {"instrument", instrument.key, digest});
     if (instrument.asLabelled)
         return {};

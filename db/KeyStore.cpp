@@ -72,7 +72,7 @@ Result<void> KeyStore::add(Transaction &transaction, const PublicKey &key, const
         .bind("endorsement", QString::fromLatin1(key.endorsement))
         .bindMoment("at", at)
         .bind("digest", digest);
-    LOOPWRIGHT_TRY(add.run());
+    LOOPWRIGHT_TRY(add.write());
     transaction.seal(registerSubject(), {"public_key", key.fingerprint(), digest});
     return {};
 }

@@ -62,7 +62,7 @@ Result<bool> LimitSetStore::add(Transaction &transaction, const LimitSet &set)
         .bind("valid_from", set.validFrom().toString("yyyy-MM-dd"))
         .bindBytes("content", content)
         .bind("digest", digest);
-    LOOPWRIGHT_TRY(add.run());
+    LOOPWRIGHT_TRY(add.write());
     transaction.seal(registerSubject(), {"limit_set", set.version(), digest});
     return true;
 }

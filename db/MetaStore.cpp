@@ -50,8 +50,7 @@ Result<std::optional<QString>> MetaStore::boardLimits() const
 Result<void> MetaStore::putBoardLimits(Transaction &transaction, const QString &version)
 {
     Statement put(transaction, "meta.put");
-    const auto done = put.bind("key", boardLimitsKey).bind("value", version).run();
-    return done ? Result<void>() : failure(done.error());
+    return put.bind("key", boardLimitsKey).bind("value", version).write();
 }
 
 } // namespace loopwright

@@ -57,15 +57,15 @@ Result<void> OfficeStore::put(Transaction &transaction, const ServingOffice &off
         .bind("telephone", office.telephone)
         .bind("trouble_telephone", office.troubleTelephone)
         .bind("digest", digest);
-    LOOPWRIGHT_TRY(put.run());
+    LOOPWRIGHT_TRY(put.write());
     Statement remove(transaction, "office.remove_test_lines");
-    LOOPWRIGHT_TRY(remove.bind("office", office.key).run());
+    LOOPWRIGHT_TRY(remove.bind("office", office.key).write());
     for (const TestLine &line : testLines) {
         Statement add(transaction, "office.add_test_line");
         add.bind("office", office.key)
             .bind("label", line.label)
             .bind("number", line.number.forInstallersOnly());
-        LOOPWRIGHT_TRY(add.run());
+        LOOPWRIGHT_TRY(add.write());
     }
     transaction.seal(registerSubject(), {"office", office.key, digest});
     return {};
@@ -87,7 +87,7 @@ Result<void> OfficeStore::putIssuer(Transaction &transaction, const Issuer &issu
         .bind("trouble_telephone", issuer.troubleTelephone)
         .bind("trouble_hours", issuer.troubleHours)
         .bind("digest", digest);
-    LOOPWRIGHT_TRY(put.run());
+    LOOPWRIGHT_TRY(put.write());
     transaction.seal(registerSubject(), {"issuer", "issuer", digest});
     return {};
 }

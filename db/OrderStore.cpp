@@ -52,7 +52,7 @@ Result<void> removeTerminalsBut(Transaction &transaction, const ServiceOrder &or
     for (const OrderedTerminal &terminal : order.terminals)
         kept |= qint64(1) << terminal.number;
     Statement remove(transaction, "order.remove_terminals");
-    LOOPWRIGHT_TRY(remove.bind("order_number", order.number).bind("kept", kept).run());
+    LOOPWRIGHT_TRY(remove.bind("order_number", order.number).bind("kept", kept).write());
     return {};
 }
 
@@ -68,7 +68,7 @@ Result<void> putTerminals(Transaction &transaction, const ServiceOrder &order)
             .bind("dn_key", valueOf(claims, "dn_" + n))
             .bind("spid", valueOf(claims, "spid_" + n))
             .bind("tei", terminal.tei);
-        LOOPWRIGHT_TRY(put.run());
+        LOOPWRIGHT_TRY(put.write());
     }
     return {};
 }
@@ -272,21 +272,25 @@ Result<QString> OrderStore::circuitUuid(const QString &number) const
     return found->value_or(QString());
 }
 
-Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order, bool held,
-                             const TravelNames &names)
+Result<StoredOrder> OrderStore::put(Transaction &transaction, const ServiceOrder &order, bool held,
+                                    const TravelNames &names)
 {
     LOOPWRIGHT_ASSIGN(const auto before, OrderStore(transaction.database()).find(order.number));
-    const StoredOrder stored = before.value_or(StoredOrder());
+    StoredOrder stored = before.value_or(StoredOrder());
     const auto uuid = [](const QString &given) {
         return given.isEmpty() ? QUuid::createUuid().toString(QUuid::WithoutBraces) : given;
     };
     Statement circuit(transaction, "circuit.add");
     circuit.bind("uuid", uuid(names.circuit)).bind("circuit_number", order.circuit);
-    LOOPWRIGHT_TRY(circuit.run());
+    LOOPWRIGHT_TRY(circuit.write());
+    if (!before)
+        stored.uuid = uuid(names.order);
+    stored.order = order;
+    stored.held = held;
     const QByteArray content = canonicalJson(order.toJson());
     const QString digest = digestOf(content, held, stored.status);
     Statement put(transaction, "order.put");
-    put.bind("uuid", before ? stored.uuid : uuid(names.order))
+    put.bind("uuid", stored.uuid)
         .bind("order_number", order.number)
         .bind("circuit_number", order.circuit)
         .bind("office", order.office)
@@ -299,12 +303,12 @@ Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order
         .bind("held", held)
         .bindBytes("content", content)
         .bind("digest", digest);
-    LOOPWRIGHT_TRY(put.run());
+    LOOPWRIGHT_TRY(put.write());
     if (before)
         LOOPWRIGHT_TRY(removeTerminalsBut(transaction, order));
     LOOPWRIGHT_TRY(putTerminals(transaction, order));
     transaction.seal(circuitSubject(order.circuit), {"order", order.number, digest});
-    return {};
+    return stored;
 }
 
 Result<void> OrderStore::setStatus(Transaction &transaction, const QString &number,
@@ -326,7 +330,7 @@ Result<void> OrderStore::setStatus(Transaction &transaction, const QString &numb
         .bind("status", status)
         .bind("held", held)
         .bind("digest", digest);
-    LOOPWRIGHT_TRY(set.run());
+    LOOPWRIGHT_TRY(set.write());
     transaction.seal(subject, {"order", number, digest});
     return {};
 }

@@ -70,9 +70,10 @@ public:
     Result<QString> subjectOf(const QString &number) const;
 
     /// Adds the order as open, or changes the one of this number, whose status stays. Its circuit
-    /// is made if there is none yet; its office must be there. What is there keeps its names.
-    static Result<void> put(Transaction &transaction, const ServiceOrder &order, bool held,
-                            const TravelNames &names = {});
+    /// is made if there is none yet; its office must be there. What is there keeps its names. The
+    /// order as it is now.
+    static Result<StoredOrder> put(Transaction &transaction, const ServiceOrder &order, bool held,
+                                   const TravelNames &names = {});
     /// NotFound if there is no such order. A completed or cancelled order is not held.
     static Result<void> setStatus(Transaction &transaction, const QString &number,
                                   OrderStatus status);

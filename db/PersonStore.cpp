@@ -56,7 +56,7 @@ Result<void> PersonStore::setPin(Transaction &transaction, const Person &person,
         .bind("login", person.login)
         .bind("pin", hash)
         .bind("digest", digest);
-    LOOPWRIGHT_TRY(put.run());
+    LOOPWRIGHT_TRY(put.write());
     transaction.seal(registerSubject(), {"installer", person.key, digest});
     return {};
 }

@@ -128,7 +128,7 @@ void PostgresConnection::foresee(const std::function<void()> &reads)
         reads();
         const auto wanted = kept.takeWanted();
         // What goes wrong is met again by whoever asks it.
-        if (wanted.empty() || !m_session.sendAll(wanted))
+        if (wanted.empty() || !m_session.askAll(wanted))
             return;
     }
 }
@@ -148,7 +148,8 @@ Result<void> PostgresConnection::beginChange()
 Result<void> PostgresConnection::commit()
 {
     m_session.reads().endChange();
-    const auto done = run("NOTIFY loopwright; COMMIT", "commit");
+    LOOPWRIGHT_TRY(m_session.askLater(plainMessage("NOTIFY loopwright", "notify")));
+    const auto done = run("COMMIT", "commit");
     m_session.setWithin(!done);
     return done;
 }
@@ -163,6 +164,7 @@ Result<void> PostgresConnection::beginReading()
 void PostgresConnection::rollBack()
 {
     m_session.reads().endChange();
+    m_session.forgetWaiting();
     // With the connection the server has ended it.
     if (!m_session.wasLost())
         Connection::rollBack();

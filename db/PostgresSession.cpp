@@ -7,6 +7,7 @@
 #include <QThread>
 
 #include <algorithm>
+#include <iterator>
 #include <libpq-fe.h>
 
 namespace loopwright {
@@ -16,6 +17,9 @@ namespace {
 /// For how long a lost connection is tried again.
 constexpr int reconnectMs = 30'000;
 constexpr int betweenTriesMs = 200;
+
+/// More do not wait: the memory is not filled with them.
+constexpr std::size_t mostWaiting = 200;
 
 /// Values of the address, and how each session is set, in the place of what the environment says.
 PGconn *connectTo(const QByteArray &address)
@@ -49,6 +53,7 @@ Result<void> PostgresSession::connect()
     ++m_number;
     ++m_news; // whoever was away must read again
     m_within = m_lost = false;
+    forgetWaiting();
     if (PQstatus(m_handle) != CONNECTION_OK) {
         const QString said = QString::fromUtf8(PQerrorMessage(m_handle)).simplified();
         // Of a connection that fails libpq tells no SQLSTATE.
@@ -120,99 +125,113 @@ Result<PostgresAnswer> PostgresSession::checked(PostgresAnswer answer, const QSt
 
 Result<PostgresAnswer> PostgresSession::execute(const QByteArray &sql, const QString &doing)
 {
+    if (!m_waiting.empty() && !sql.contains(';'))
+        return ask(plainMessage(sql.constData(), doing));
+    if (!m_waiting.empty() || m_trouble)
+        LOOPWRIGHT_TRY(together({}));
     LOOPWRIGHT_TRY(beConnected());
     ++m_trips;
     return checked(PostgresAnswer(PQexec(m_handle, sql.constData())), doing);
 }
 
-Result<PostgresAnswer> PostgresSession::send(const Run &run, const QString &doing)
+Result<PostgresAnswer> PostgresSession::ask(const PostgresMessage &message)
 {
-    constexpr int asText = 0;
-    LOOPWRIGHT_TRY(beConnected());
-    ++m_trips;
-    const int count = int(run.values->size());
-    return checked(
-        PostgresAnswer(run.name
-                           ? PQexecPrepared(m_handle, run.name->c_str(), count, run.values->data(),
-                                            nullptr, nullptr, asText)
-                           : PQexecParams(m_handle, run.text->c_str(), count, run.types->data(),
-                                          run.values->data(), nullptr, nullptr, asText)),
-        doing);
-}
-
-namespace {
-
-/// Within a savepoint, so that a question that makes no sense does not end the change.
-bool sendWithin(PGconn *handle, const std::vector<PostgresQuestion> &questions)
-{
-    const auto say = [handle](const char *sql) {
-        return PQsendQueryParams(handle, sql, 0, nullptr, nullptr, nullptr, nullptr, 0) == 1;
-    };
-    bool sent = say("SAVEPOINT foreseen");
-    for (const PostgresQuestion &each : questions)
-        sent = sent && PQsendQueryParams(handle, each.text.c_str(), int(each.values.size()),
-                                         each.types.data(), pointersTo(each.values).data(), nullptr,
-                                         nullptr, 0) == 1;
-    return sent && say("RELEASE SAVEPOINT foreseen") && PQpipelineSync(handle) == 1;
-}
-
-/// One for each that was sent, up to the end of the pipeline.
-std::vector<PostgresAnswer> answersOf(PGconn *handle)
-{
-    std::vector<PostgresAnswer> answers;
-    for (int nothing = 0; nothing < 2;) { // between two answers there is nothing once
-        PostgresAnswer answer(PQgetResult(handle));
-        nothing = answer.get() ? 0 : nothing + 1;
-        if (!answer.get())
-            continue;
-        if (PQresultStatus(answer.get()) == PGRES_PIPELINE_SYNC)
-            break;
-        answers.push_back(std::move(answer));
+    if (!m_waiting.empty() || m_trouble) {
+        LOOPWRIGHT_ASSIGN(const auto answers, together({message}));
+        return checked(answers.front(), message.doing);
     }
-    return answers;
-}
-
-} // namespace
-
-Result<void> PostgresSession::giveUp()
-{
-    PQfinish(std::exchange(m_handle, nullptr));
-    return beConnected();
-}
-
-Result<void> PostgresSession::sendAll(const std::vector<PostgresQuestion> &questions)
-{
+    constexpr int textFormat = 0;
     LOOPWRIGHT_TRY(beConnected());
-    if (PQenterPipelineMode(m_handle) != 1)
-        return {}; // each is asked by itself
     ++m_trips;
-    if (!sendWithin(m_handle, questions))
-        return giveUp(); // what the server heard of it nobody knows
-    const std::vector<PostgresAnswer> answers = answersOf(m_handle);
-    if (PQexitPipelineMode(m_handle) != 1)
-        return giveUp();
-    const bool whole = answers.size() == questions.size() + 2 &&
-                       std::ranges::all_of(answers, [](const PostgresAnswer &each) {
-                           const auto status = PQresultStatus(each.get());
-                           return status == PGRES_TUPLES_OK || status == PGRES_COMMAND_OK;
-                       });
-    if (whole)
-        for (std::size_t i = 0; i < questions.size(); ++i)
-            m_reads->keep(questions[i], answers[i + 1]);
-    else
-        LOOPWRIGHT_TRY(
-            execute("ROLLBACK TO SAVEPOINT foreseen; RELEASE SAVEPOINT foreseen", "foreseen"));
+    const PostgresQuestion &question = message.question;
+    const std::vector<const char *> values = pointersTo(question.values);
+    const int count = int(values.size());
+    return checked(
+        PostgresAnswer(message.name.empty()
+                           ? PQexecParams(m_handle, question.text.c_str(), count,
+                                          question.types.data(), values.data(), nullptr, nullptr,
+                                          textFormat)
+                           : PQexecPrepared(m_handle, message.name.c_str(), count, values.data(),
+                                            nullptr, nullptr, textFormat)),
+        message.doing);
+}
+
+Result<void> PostgresSession::askLater(PostgresMessage message)
+{
+    m_waiting.push_back(std::move(message));
+    if (m_waiting.size() >= mostWaiting)
+        LOOPWRIGHT_TRY(together({}));
     return {};
 }
 
-Result<void> PostgresSession::prepare(const std::string &name, const std::string &text,
-                                      const std::vector<unsigned> &types, const QString &doing)
+Result<std::vector<PostgresAnswer>> PostgresSession::together(std::vector<PostgresMessage> now)
 {
     LOOPWRIGHT_TRY(beConnected());
+    if (m_trouble)
+        return failure(*m_trouble);
+    std::vector<PostgresMessage> messages = std::exchange(m_waiting, {});
+    const auto waited = std::ptrdiff_t(messages.size());
+    std::ranges::move(now, std::back_inserter(messages));
     ++m_trips;
-    LOOPWRIGHT_TRY(checked(PostgresAnswer(PQprepare(m_handle, name.c_str(), text.c_str(),
-                                                    int(types.size()), types.data())),
-                           doing));
+    auto answers = sendTogether(m_handle, messages);
+    if (!answers)
+        return giveUp();
+    for (std::ptrdiff_t i = 0; i < waited; ++i) {
+        const PostgresMessage &message = messages[std::size_t(i)];
+        const auto answer = checked((*answers)[std::size_t(i)], message.doing);
+        if (!answer) {
+            ++m_number; // what was to be prepared after it was passed over
+            if (inTransaction())
+                m_trouble = answer.error();
+            return failure(answer.error());
+        }
+        if (message.changesRows)
+            countChanged(QByteArray(PQcmdTuples(answer->get())).toLongLong());
+    }
+    answers->erase(answers->begin(), answers->begin() + waited);
+    return std::move(*answers);
+}
+
+qint64 PostgresSession::rowsChanged() const
+{
+    return m_rowsChanged + std::ranges::count_if(m_waiting, &PostgresMessage::changesRows);
+}
+
+void PostgresSession::forgetWaiting()
+{
+    if (!m_waiting.empty())
+        ++m_number; // some of it may have been to prepare
+    m_waiting.clear();
+    m_trouble.reset();
+}
+
+tl::unexpected<Error> PostgresSession::giveUp()
+{
+    PQfinish(std::exchange(m_handle, nullptr));
+    m_lost = m_within;
+    return failure(postgresError({}, {}, m_path, {}));
+}
+
+/// Within a savepoint, so that a question that makes no sense does not end the change.
+Result<void> PostgresSession::askAll(const std::vector<PostgresQuestion> &questions)
+{
+    const QString doing = "foreseen";
+    std::vector<PostgresMessage> messages{plainMessage("SAVEPOINT foreseen", doing)};
+    for (const PostgresQuestion &each : questions)
+        messages.push_back({.question = each, .doing = doing});
+    messages.push_back(plainMessage("RELEASE SAVEPOINT foreseen", doing));
+    LOOPWRIGHT_ASSIGN(const auto answers, together(std::move(messages)));
+    const bool whole = std::ranges::all_of(answers, [](const PostgresAnswer &each) {
+        const auto status = PQresultStatus(each.get());
+        return status == PGRES_TUPLES_OK || status == PGRES_COMMAND_OK;
+    });
+    if (!whole) {
+        LOOPWRIGHT_TRY(
+            execute("ROLLBACK TO SAVEPOINT foreseen; RELEASE SAVEPOINT foreseen", doing));
+        return {};
+    }
+    for (std::size_t i = 0; i < questions.size(); ++i)
+        m_reads->keep(questions[i], answers[i + 1]);
     return {};
 }
 

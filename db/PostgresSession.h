@@ -2,26 +2,24 @@
 // One session with a PostgreSQL server, through libpq. It reads only, but in a transaction that
 // says otherwise.
 //
+// What changes rows may wait, and goes with what is asked next: one trip to the server for both.
+//
 // A lost connection is made anew before the next statement outside a transaction; what was asked
 // outside one is asked again by whoever asked. Within a transaction all is undone, which is said
 // (ConnectionLost).
 
 #include "core/base/Result.h"
 #include "db/PostgresAnswer.h"
+#include "db/PostgresPipeline.h"
 
 #include <functional>
 #include <memory>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
 
-struct pg_conn;
-struct pg_result;
-
 namespace loopwright {
-
-class PostgresReads;
-struct PostgresQuestion;
 
 class PostgresSession
 {
@@ -42,19 +40,14 @@ public:
 
     /// One or several statements as they stand.
     Result<PostgresAnswer> execute(const QByteArray &sql, const QString &doing);
-    /// One run of `text`, or of what was prepared under `name`.
-    struct Run
-    {
-        const std::string *name; ///< null: `text` is sent
-        const std::string *text;
-        const std::vector<const char *> *values; ///< null: NULL
-        const std::vector<unsigned> *types;      ///< OIDs; 0: the server finds out
-    };
-    Result<PostgresAnswer> send(const Run &run, const QString &doing);
+    Result<PostgresAnswer> ask(const PostgresMessage &message);
+    /// Waits for what is asked next. What goes wrong with it comes out of that, and of all else
+    /// until the transaction is undone.
+    Result<void> askLater(PostgresMessage message);
     /// All at once, whose answers are kept. If one fails they are as if they had not been asked.
-    Result<void> sendAll(const std::vector<PostgresQuestion> &questions);
-    Result<void> prepare(const std::string &name, const std::string &text,
-                         const std::vector<unsigned> &types, const QString &doing);
+    Result<void> askAll(const std::vector<PostgresQuestion> &questions);
+    /// Nothing waits any more, and nothing went wrong: what was begun is undone next.
+    void forgetWaiting();
 
     bool inTransaction() const;
     /// One was begun; until it ends a lost connection is not made anew in silence.
@@ -69,21 +62,25 @@ public:
     void noteWritten() { m_wrote = true; }
     bool takeWritten() { return std::exchange(m_wrote, false); }
 
-    /// Another number after each connection: what was prepared before is gone.
+    /// Another number after each connection, and where it may not have come so far: what was
+    /// prepared before is gone.
     int number() const { return m_number; }
     std::string newName() { return "s" + std::to_string(++m_named); }
     /// How often others told of a change, and how often it connected.
     qint64 news();
     void countChanged(qint64 rows) { m_rowsChanged += rows; }
-    qint64 rowsChanged() const { return m_rowsChanged; }
+    /// What waits counts for a row each.
+    qint64 rowsChanged() const;
     /// Ends what runs, from any thread.
     void breakOff();
 
 private:
     Result<void> setUp();
     /// Ends the connection, which is then lost as if the server had ended it.
-    Result<void> giveUp();
+    tl::unexpected<Error> giveUp();
     Result<PostgresAnswer> checked(PostgresAnswer answer, const QString &doing);
+    /// One trip for what waits and what comes now, whose answers it gives as they are.
+    Result<std::vector<PostgresAnswer>> together(std::vector<PostgresMessage> now);
 
     QByteArray m_address;
     QString m_path;
@@ -93,6 +90,8 @@ private:
     int m_number = 0, m_named = 0;
     qint64 m_rowsChanged = 0, m_news = 0, m_trips = 0;
     std::unique_ptr<PostgresReads> m_reads;
+    std::vector<PostgresMessage> m_waiting;
+    std::optional<Error> m_trouble; ///< of what waited
 };
 
 } // namespace loopwright

@@ -4,6 +4,7 @@
 
 #include <QLocale>
 
+#include <algorithm>
 #include <libpq-fe.h>
 
 namespace loopwright {
@@ -13,6 +14,11 @@ namespace {
 // Types by their OIDs (PostgreSQL 15, pg_type.dat); libpq has no header for them.
 constexpr Oid boolType = 16, int8Type = 20, int2Type = 21, int4Type = 23, float4Type = 700,
               float8Type = 701, numericType = 1700;
+
+/// Of a walk over a whole table, at once.
+constexpr int rowsOfAPiece = 2000;
+
+constexpr std::string_view walks[] = {"event.log", "foreign.all_events", "export.", "rows."};
 
 /// To prepare it costs as much as to send it twice.
 constexpr int runsBeforeItIsPrepared = 2;
@@ -80,29 +86,87 @@ std::optional<PostgresAnswer> PostgresStatement::askedBefore() const
     return PostgresAnswer(PQmakeEmptyPGresult(nullptr, PGRES_TUPLES_OK));
 }
 
-Result<PostgresAnswer> PostgresStatement::askServer()
+Result<void> PostgresStatement::prepareIfOften()
 {
-    const QString doing = QString::fromStdString(label());
+    LOOPWRIGHT_TRY(m_session.beConnected()); // what was prepared in another connection is gone
     const bool isPrepared = !m_name.empty() && m_preparedIn == m_session.number();
-    const bool isOften = m_runs >= runsBeforeItIsPrepared;
-    if (isOften && !isPrepared) {
+    if (++m_runs > runsBeforeItIsPrepared && !isPrepared) {
         m_name = m_session.newName();
-        LOOPWRIGHT_TRY(m_session.prepare(m_name, m_sql.text, m_types, doing));
         m_preparedIn = m_session.number();
+        PostgresMessage prepares = message();
+        prepares.prepares = true;
+        prepares.changesRows = false;
+        LOOPWRIGHT_TRY(m_session.askLater(std::move(prepares)));
     }
-    const std::vector<const char *> values = pointersTo(m_values);
-    ++m_runs;
-    return m_session.send({isOften ? &m_name : nullptr, &m_sql.text, &values, &m_types}, doing);
+    return {};
+}
+
+PostgresMessage PostgresStatement::message() const
+{
+    return {.question = question(),
+            .name = m_name,
+            .doing = QString::fromStdString(label()),
+            .changesRows = m_sql.changesRows};
+}
+
+Result<void> PostgresStatement::mayChange() const
+{
+    return m_sql.changesRows && m_session.reads().isForeseeing()
+               ? failure(ErrorCode::Refused, "What is foreseen changes nothing.")
+               : Result<void>();
+}
+
+void PostgresStatement::noteChange()
+{
+    m_session.reads().forget(m_sql.text);
+    if (isSealedTable(tableWritten(m_sql.text)))
+        m_session.noteWritten();
+}
+
+Result<void> PostgresStatement::write()
+{
+    LOOPWRIGHT_TRY(mayChange());
+    LOOPWRIGHT_TRY(prepareIfOften());
+    LOOPWRIGHT_TRY(m_session.askLater(message()));
+    noteChange();
+    rewind();
+    return {};
+}
+
+/// A cursor lives in a transaction; within a change, answers are kept whole.
+bool PostgresStatement::comesInPieces() const
+{
+    return !m_sql.changesRows && m_session.inTransaction() && !m_session.reads().isKeeping() &&
+           std::ranges::any_of(walks,
+                               [this](std::string_view walk) { return label().starts_with(walk); });
+}
+
+Result<PostgresAnswer> PostgresStatement::askForPieces()
+{
+    m_cursor = m_session.newName();
+    PostgresMessage declares = message();
+    declares.name.clear();
+    declares.question.text.insert(0, "DECLARE " + m_cursor + " CURSOR FOR ");
+    LOOPWRIGHT_TRY(m_session.askLater(std::move(declares)));
+    return nextPiece();
+}
+
+Result<PostgresAnswer> PostgresStatement::nextPiece()
+{
+    const std::string fetch = "FETCH " + std::to_string(rowsOfAPiece) + " FROM " + m_cursor;
+    return m_session.ask(plainMessage(fetch.c_str(), QString::fromStdString(label())));
 }
 
 Result<void> PostgresStatement::ask()
 {
-    if (m_sql.changesRows && m_session.reads().isForeseeing())
-        return failure(ErrorCode::Refused, "What is foreseen changes nothing.");
+    LOOPWRIGHT_TRY(mayChange());
     if (const auto known = askedBefore()) {
         m_answer = *known;
+    } else if (comesInPieces()) {
+        LOOPWRIGHT_ASSIGN(m_answer, askForPieces());
     } else {
-        LOOPWRIGHT_ASSIGN(m_answer, askServer());
+        LOOPWRIGHT_TRY(prepareIfOften());
+        LOOPWRIGHT_ASSIGN(m_answer, m_session.ask(message()));
         if (!m_sql.changesRows && m_session.reads().isKeeping())
             m_session.reads().keep(question(), m_answer);
     }
@@ -111,9 +175,7 @@ Result<void> PostgresStatement::ask()
     if (m_sql.changesRows) {
         m_changed = QByteArray(PQcmdTuples(m_answer.get())).toLongLong();
         m_session.countChanged(m_changed);
-        m_session.reads().forget(m_sql.text);
-        if (isSealedTable(tableWritten(m_sql.text)))
-            m_session.noteWritten();
+        noteChange();
     }
     m_columns.clear();
     for (int i = 0; i < PQnfields(m_answer.get()); ++i)
@@ -125,11 +187,19 @@ Result<bool> PostgresStatement::step()
 {
     if (!m_answer.get())
         LOOPWRIGHT_TRY(ask());
-    return ++m_row < m_rows;
+    if (++m_row < m_rows)
+        return true;
+    if (m_cursor.empty() || m_rows < rowsOfAPiece)
+        return false;
+    LOOPWRIGHT_ASSIGN(m_answer, nextPiece());
+    m_rows = PQntuples(m_answer.get());
+    m_row = 0;
+    return m_rows > 0;
 }
 
 void PostgresStatement::rewind()
 {
+    m_cursor.clear(); // it ends with its transaction
     m_answer.drop();
     m_row = -1;
 }

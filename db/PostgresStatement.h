@@ -1,7 +1,8 @@
 #pragma once
 // A statement of a PostgresSession. The first runs send it as it is, later ones by the name that
 // it is prepared under then: most are run once in the life of a command. All rows of an answer are
-// here at once, so that others can be run between two of them.
+// here at once, so that others can be run between two of them; walks over whole tables come in
+// pieces, by a cursor.
 
 #include "db/Connection.h"
 #include "db/PostgresReads.h"
@@ -25,6 +26,7 @@ public:
     void bindNull(int parameter) override;
 
     Result<bool> step() override;
+    Result<void> write() override;
     qint64 changed() const override { return m_changed; }
     void rewind() override;
     void clear() override;
@@ -37,7 +39,14 @@ public:
 private:
     void set(int parameter, const QByteArray &text, unsigned type);
     Result<void> ask();
-    Result<PostgresAnswer> askServer();
+    Result<void> mayChange() const;
+    /// It changes rows where others read.
+    void noteChange();
+    Result<void> prepareIfOften();
+    PostgresMessage message() const;
+    bool comesInPieces() const;
+    Result<PostgresAnswer> askForPieces();
+    Result<PostgresAnswer> nextPiece();
     /// What was read in this change already, or is asked later with others; nothing: ask.
     std::optional<PostgresAnswer> askedBefore() const;
     PostgresQuestion question() const { return {m_sql.text, m_types, m_values}; }
@@ -47,6 +56,7 @@ private:
     std::vector<QByteArray> m_values; ///< null: NULL
     std::vector<unsigned> m_types;
     std::string m_name;   ///< on the server; empty until it is prepared there
+    std::string m_cursor; ///< of its pieces; empty: it comes whole
     int m_preparedIn = 0; ///< number of the session
     int m_runs = 0;
     PostgresAnswer m_answer;

@@ -176,15 +176,19 @@ Statement &Statement::bindMoment(const QByteArray &name, const Moment &value)
     return bind(QByteArray(name + "_offset").constData(), value.offsetSeconds);
 }
 
-Result<bool> Statement::next()
+Result<void> Statement::mayRun()
 {
     if (!m_trouble && !m_stepped) {
         checkBindings();
         if (const auto may = m_connection->mayStart(); !may && !m_trouble)
             m_trouble = may.error();
     }
-    if (m_trouble)
-        return failure(*m_trouble);
+    return m_trouble ? failure(*m_trouble) : Result<void>();
+}
+
+Result<bool> Statement::next()
+{
+    LOOPWRIGHT_TRY(mayRun());
     m_stepped = true;
     const auto more = m_prepared->step();
     if (!more) {
@@ -203,6 +207,15 @@ Result<qint64> Statement::run()
         if (!more)
             return m_prepared->changed();
     }
+}
+
+Result<void> Statement::write()
+{
+    LOOPWRIGHT_TRY(mayRun());
+    const auto written = m_prepared->write();
+    if (!written)
+        m_trouble = written.error();
+    return written;
 }
 
 bool Statement::isNull(const char *name) const

@@ -80,6 +80,9 @@ public:
     Result<bool> next();
     /// Runs a statement that changes rows; how many it changed.
     Result<qint64> run();
+    /// The same where nobody asks how many. On an engine that is far away it goes with what is
+    /// asked next, and what goes wrong comes out of that; at the latest with the end of the change.
+    Result<void> write();
 
     /// In the order of the statement; empty if its label is not known.
     QStringList columnNames() const;
@@ -116,6 +119,8 @@ private:
     int parameter(const char *name);
     int column(const char *name) const;
     void checkBindings();
+    /// Before its first step: whether it is bound, and nobody breaks off.
+    Result<void> mayRun();
     void rewind();
 
     Connection *m_connection;

@@ -46,7 +46,7 @@ Result<void> StationStore::putLog(Transaction &transaction, const QString &tag, 
 {
     Statement put(transaction, "station.put_log");
     put.bind("tag", tag).bind("log", log);
-    LOOPWRIGHT_TRY(put.run());
+    LOOPWRIGHT_TRY(put.write());
     return {};
 }
 
@@ -100,7 +100,7 @@ Result<void> StationStore::add(Transaction &transaction, const PeerStation &stat
 {
     Statement add(transaction, "station.add");
     add.bind("station", station.name).bind("tag", station.tag);
-    LOOPWRIGHT_TRY(add.run());
+    LOOPWRIGHT_TRY(add.write());
     return {};
 }
 
@@ -108,7 +108,7 @@ Result<void> StationStore::lose(Transaction &transaction, const QString &name)
 {
     Statement lose(transaction, "station.lose");
     lose.bind("station", name);
-    LOOPWRIGHT_TRY(lose.run());
+    LOOPWRIGHT_TRY(lose.write());
     return {};
 }
 
@@ -119,7 +119,7 @@ Result<void> StationStore::addBundle(Transaction &transaction, const KnownBundle
         .bind("kind", bundle.kind)
         .bind("station", bundle.station)
         .bindJson("chains", bundle.chains);
-    LOOPWRIGHT_TRY(add.run());
+    LOOPWRIGHT_TRY(add.write());
     return {};
 }
 
@@ -131,7 +131,7 @@ Result<void> StationStore::carry(Transaction &transaction, const CarriedOrder &o
         .bind("bundle", order.bundle)
         .bindBytes("content", order.content)
         .bindMoment("at", order.since);
-    LOOPWRIGHT_TRY(carry.run());
+    LOOPWRIGHT_TRY(carry.write());
     return {};
 }
 
@@ -160,7 +160,7 @@ Result<void> StationStore::tell(Transaction &transaction, const QString &order,
         .bind("evidence", told.evidence)
         .bind("known", told.known.join(u' '))
         .bind("events", told.events);
-    LOOPWRIGHT_TRY(tell.run());
+    LOOPWRIGHT_TRY(tell.write());
     return {};
 }
 

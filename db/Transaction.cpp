@@ -130,12 +130,12 @@ Result<void> Transaction::append(Event event)
         .bind("station", m_head->station)
         .bindBytes("sealed", sealed)
         .bind("log_digest", event.logDigest);
-    LOOPWRIGHT_TRY(add.run());
+    LOOPWRIGHT_TRY(add.write());
     Statement setHead(*this, "event.set_head");
     setHead.bind("subject", chain.subject())
         .bind("events", chain.length())
         .bind("digest", chain.head());
-    LOOPWRIGHT_TRY(setHead.run());
+    LOOPWRIGHT_TRY(setHead.write());
     return {};
 }
 

@@ -104,8 +104,10 @@ private:
         if (said != 0) {
             std::array<char, 65536> bytes;
             const auto size = ::recv(program, bytes.data(), bytes.size(), MSG_PEEK);
+            // Its text ends there; "ON COMMIT" stands in the middle of another.
+            static const QByteArray commit("COMMIT", sizeof "COMMIT");
             const bool commits =
-                size > 0 && !m_hasCut && QByteArrayView(bytes.data(), size).contains("; COMMIT");
+                size > 0 && !m_hasCut && QByteArrayView(bytes.data(), size).contains(commit);
             if (commits) {
                 m_hasCut = true;
                 if (m_cut == Cut::BeforeCommit)

@@ -1,6 +1,7 @@
 #pragma once
 // What makes a whole statement of one that is put together.
 
+#include "db/PostgresSession.h"
 #include "db/PostgresSql.h"
 
 #include <algorithm>
@@ -40,6 +41,20 @@ inline std::string typedText(const std::string &label, const PostgresSql &made)
     const std::string number = "$" + std::to_string(issue + 1);
     typed.replace(typed.find(number), number.size(), "CAST(" + number + " AS bigint)");
     return typed;
+}
+
+/// Has the server prepare it, under a name of its own.
+inline Result<std::string> prepared(PostgresSession &session, const std::string &label,
+                                    const std::string &sql)
+{
+    const PostgresSql made = toPostgres(sql);
+    const std::string name = session.newName();
+    LOOPWRIGHT_TRY(session.askLater(
+        {.question = {typedText(label, made), std::vector<unsigned>(made.parameters.size(), 0), {}},
+         .name = name,
+         .prepares = true}));
+    LOOPWRIGHT_TRY(session.ask(plainMessage("SELECT 1", "test")));
+    return name;
 }
 
 } // namespace loopwright

@@ -85,12 +85,8 @@ private slots:
     {
         QFETCH(std::string, label);
         QFETCH(std::string, sql);
-        const PostgresSql made = toPostgres(sql);
-        const std::vector<unsigned> types(made.parameters.size(), 0);
         PostgresSession &session = dynamic_cast<PostgresConnection &>(server()).session();
-        const auto prepared =
-            session.prepare(session.newName(), typedText(label, made), types, "test");
-        QVERIFY_RESULT(prepared);
+        QVERIFY_RESULT(prepared(session, label, sql));
     }
 
     void aFreshSchemaHasNoFaults()

@@ -1,51 +1,34 @@
 #include "app/actions/Evidence.h"
 #include "app/actions/Orders.h"
 #include "db/MetaStore.h"
-#include "db/PersonStore.h"
-#include "db/PostgresConnection.h"
+#include "db/RawStatement.h"
 #include "db/Statement.h"
 #include "db/Transaction.h"
-#include "tests/support/Office.h"
-#include "tests/support/Records.h"
+#include "tests/support/ServerOffice.h"
 
 using namespace loopwright;
 
 // What is read within a change on a server: once, together, and anew where something was written.
-class ServerReadsTest : public QObject
+class ServerReadsTest : public QObject, jobs::ServerOffice
 {
     Q_OBJECT
-
-    std::unique_ptr<Records> m_records;
-
-    Database &database() { return m_records->database(); }
-    qint64 trips()
-    {
-        return dynamic_cast<PostgresConnection &>(database().connection()).session().trips();
-    }
-    std::optional<Person> person(const QString &key)
-    {
-        const auto found = PersonStore(database()).find(key);
-        if (!found)
-            qFatal("%s", qPrintable(found.error().text()));
-        return *found;
-    }
 
 private slots:
     void init()
     {
-        m_records = jobs::office(newServerRecords());
-        const auto taken = importOrders(*m_records, jobs::csv({jobs::briFields()}), {"o.csv"});
+        startOffice();
+        const auto taken = importOrders(records(), jobs::csv({jobs::briFields()}), {"o.csv"});
         QVERIFY(taken && taken->accepted == 1);
     }
 
     /// "At most 15 for the record of one fact."
     void aRecordOfOneFactTakesFewTrips()
     {
-        m_records->actAs("K7");
-        m_records->setNow(Moment::parse(u"2026-03-04T10:00:00-06:00"));
+        records().actAs("K7");
+        records().setNow(Moment::parse(u"2026-03-04T10:00:00-06:00"));
         const qint64 before = trips();
         QVERIFY_RESULT(recordFile(
-            *m_records, jobs::recordBytes(jobs::briFields(), {jobs::briFacts()[0]}), "job.json"));
+            records(), jobs::recordBytes(jobs::briFields(), {jobs::briFacts()[0]}), "job.json"));
         QVERIFY2(trips() - before <= 15, qPrintable(QString::number(trips() - before)));
     }
     void withinAChangeItIsAskedOnce()
@@ -105,6 +88,41 @@ private slots:
         QVERIFY(person("K7") && person("S1") && person("D4"));
         QVERIFY_RESULT(MetaStore(database()).station());
         QCOMPARE(trips(), before + 2);
+    }
+    /// Of a walk over a whole table not all lies in the memory at once.
+    void aWalkComesInPieces_data()
+    {
+        QTest::addColumn<int>("rows");
+        QTest::addColumn<qint64>("asked");
+        QTest::newRow("none") << 0 << qint64(1);
+        QTest::newRow("one piece") << 1999 << qint64(1);
+        QTest::newRow("whole pieces") << 4000 << qint64(3);
+        QTest::newRow("a rest") << 4500 << qint64(3);
+    }
+    void aWalkComesInPieces()
+    {
+        QFETCH(int, rows);
+        const ReadSnapshot snapshot(connection());
+        QVERIFY_RESULT(snapshot.result());
+        auto walk = RawStatement::of(connection(), "rows.numbers",
+                                     "SELECT n FROM generate_series(1, " + std::to_string(rows) +
+                                         ") AS n ORDER BY n");
+        QVERIFY_RESULT(walk);
+        const qint64 before = trips();
+        qint64 asked = 0, last = 0;
+        for (;;) {
+            const auto more = walk->next();
+            QVERIFY_RESULT(more);
+            if (!*more)
+                break;
+            QCOMPARE(walk->integer(0), ++last);
+            if (last % 1000 == 0) { // others are asked between two rows
+                ++asked;
+                QVERIFY(person("K7"));
+            }
+        }
+        QCOMPARE(last, qint64(rows));
+        QTEST(trips() - before - asked, "asked");
     }
     /// A question that the server refuses ends no change, and what changes something is not
     /// foreseen.

@@ -202,11 +202,10 @@ private slots:
         QFETCH(std::string, label);
         static Database database = *Database::open(as("s1"));
         auto &connection = dynamic_cast<PostgresConnection &>(database.connection());
-        const PostgresSql made = toPostgres(postgresCatalog().compose(label, partsOf(label)));
-        const std::string name = connection.session().newName();
-        QVERIFY_RESULT(
-            connection.session().prepare(name, typedText(label, made),
-                                         std::vector<unsigned>(made.parameters.size(), 0), "test"));
+        const std::string sql = postgresCatalog().compose(label, partsOf(label));
+        const PostgresSql made = toPostgres(sql);
+        const auto name = prepared(connection.session(), label, sql);
+        QVERIFY_RESULT(name);
         QByteArray values;
         for (std::size_t i = 0; i < made.parameters.size(); ++i)
             values += i == 0 ? "(NULL" : ",NULL";
@@ -214,7 +213,7 @@ private slots:
             values += ')';
         // Rights are looked at before anything is run.
         const auto may = connection.run("BEGIN READ WRITE; EXPLAIN EXECUTE " +
-                                            QByteArray::fromStdString(name) + values,
+                                            QByteArray::fromStdString(*name) + values,
                                         "test");
         connection.rollBack();
         QVERIFY2(may || !may.error().message.contains("may not do that"),

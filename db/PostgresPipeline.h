@@ -1,0 +1,35 @@
+#pragma once
+// Statements that go to a PostgreSQL server in one trip, with all their answers (libpq 34.5,
+// pipeline mode).
+
+#include "db/PostgresAnswer.h"
+#include "db/PostgresReads.h"
+
+#include <QString>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+struct pg_conn;
+
+namespace loopwright {
+
+struct PostgresMessage
+{
+    PostgresQuestion question;
+    std::string name = {}; ///< under which it was prepared; empty: its text is sent
+    bool prepares = false; ///< only prepares it, under that name
+    QString doing = {};    ///< for an error
+    bool changesRows = false;
+};
+
+/// A statement that has no values.
+PostgresMessage plainMessage(const char *sql, const QString &doing);
+
+/// One answer for each, in their order; after one that failed the others are told as passed over.
+/// Nothing: nobody knows what the server heard, and the connection cannot go on.
+std::optional<std::vector<PostgresAnswer>>
+sendTogether(pg_conn *handle, const std::vector<PostgresMessage> &messages);
+
+} // namespace loopwright
