@@ -86,9 +86,33 @@ Result<void> noteBoardLimits(Transaction &transaction, const QString &version)
 
 } // namespace
 
+namespace {
+
+void askBeyondEvidence(const Database &database, const QString &order)
+{
+    (void)CertificateStore(database).ofOrder(order);
+    (void)StationStore(database).outAt(order);
+    (void)ConflictStore(database).ofOrder(order);
+    (void)MetaStore(database).boardLimits();
+}
+
+} // namespace
+
+void askForState(Records &records, const StoredOrder &stored)
+{
+    const Database &database = records.database();
+    if (const auto limits = limitsFor(records, stored))
+        (void)EvidenceStore(database).of(stored, limits->version());
+    askBeyondEvidence(database, stored.order.number);
+}
+
 Result<DerivedState> derivedState(const Database &database, const StoredOrder &stored,
                                   const LimitSet &limits, const PendingEvent &pending)
 {
+    database.connection().foresee([&] {
+        (void)EvidenceStore(database).of(stored, limits.version());
+        askBeyondEvidence(database, stored.order.number);
+    });
     LOOPWRIGHT_ASSIGN(auto input, EvidenceStore(database).of(stored, limits.version()));
     input.changes.insert(input.changes.end(), pending.changes.begin(), pending.changes.end());
     input.bySupervisor << pending.bySupervisor;
@@ -101,12 +125,7 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
                                   const DecisionInput &input, const Judged &judged)
 {
     const QString &number = stored.order.number;
-    database.connection().foresee([&] {
-        (void)CertificateStore(database).ofOrder(number);
-        (void)StationStore(database).outAt(number);
-        (void)ConflictStore(database).ofOrder(number);
-        (void)MetaStore(database).boardLimits();
-    });
+    database.connection().foresee([&] { askBeyondEvidence(database, number); });
     LOOPWRIGHT_ASSIGN(const auto certificates, CertificateStore(database).ofOrder(number));
     const Decision &decision = judged.decision;
     const bool finished = stored.status != OrderStatus::Open || !certificates.empty();
@@ -165,10 +184,15 @@ Result<void> putState(Records &records, Transaction &transaction, const StoredOr
 Result<std::vector<Text>> refreshState(Records &records, Transaction &transaction,
                                        const QString &orderNumber, const PendingEvent &pending)
 {
-    const Database &database = transaction.database();
-    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(orderNumber));
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(transaction.database()).get(orderNumber));
+    return refreshState(records, transaction, stored, pending);
+}
+
+Result<std::vector<Text>> refreshState(Records &records, Transaction &transaction,
+                                       const StoredOrder &stored, const PendingEvent &pending)
+{
     LOOPWRIGHT_ASSIGN(const auto limits, limitsFor(records, stored));
-    LOOPWRIGHT_ASSIGN(auto derived, derivedState(database, stored, limits, pending));
+    LOOPWRIGHT_ASSIGN(auto derived, derivedState(transaction.database(), stored, limits, pending));
     LOOPWRIGHT_TRY(putState(records, transaction, stored, limits, derived));
     return std::move(derived.hazards);
 }

@@ -36,6 +36,11 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
 Result<std::vector<Text>> refreshState(Records &records, Transaction &transaction,
                                        const QString &orderNumber,
                                        const PendingEvent &pending = {});
+/// The same of one that was read already, as it is in the transaction.
+Result<std::vector<Text>> refreshState(Records &records, Transaction &transaction,
+                                       const StoredOrder &stored, const PendingEvent &pending = {});
+/// What refreshState() is going to ask, for Connection::foresee.
+void askForState(Records &records, const StoredOrder &stored);
 
 /// Something was claimed or released: every held order that can have all that it waits for claims
 /// it, the others tell what they wait for. Adds an event for each; returns the numbers of those

@@ -6,6 +6,7 @@
 #include "app/actions/ImportRun.h"
 #include "app/actions/OrderIntake.h"
 #include "core/order/ServiceOrder.h"
+#include "db/Connection.h"
 #include "db/OfficeStore.h"
 #include "db/OrderStore.h"
 #include "db/PersonStore.h"
@@ -45,6 +46,21 @@ public:
         RowOutcome outcome{RowOutcome::Refused, std::move(reading.malformed), {}};
         if (worst(outcome.findings) == Severity::Error)
             return outcome;
+        transaction.database().connection().foresee(
+            [&] { (void)takeRead(transaction, reading, row, outcome); });
+        return takeRead(transaction, std::move(reading), row, std::move(outcome));
+    }
+
+    Result<std::vector<Event>> finish(Transaction &transaction, ImportReport &report)
+    {
+        return m_held.release(m_records, transaction, report);
+    }
+
+private:
+    /// A row that is whole.
+    Result<RowOutcome> takeRead(Transaction &transaction, OrderReading reading, const CsvRow &row,
+                                RowOutcome outcome)
+    {
         LOOPWRIGHT_ASSIGN(const auto before,
                           OrderStore(transaction.database()).find(reading.order.number));
         if (before) {
@@ -75,13 +91,6 @@ public:
             m_held.note(reading.order.number, row.line);
         return taken;
     }
-
-    Result<std::vector<Event>> finish(Transaction &transaction, ImportReport &report)
-    {
-        return m_held.release(m_records, transaction, report);
-    }
-
-private:
     OrderFields fieldsOf(const CsvTable &table, const CsvRow &row) const
     {
         OrderFields fields;

@@ -2,11 +2,15 @@
 
 #include "app/actions/BoardRefresh.h"
 
+#include <algorithm>
+
 namespace loopwright {
 
 namespace {
 
 constexpr int rowsBetweenReports = 200;
+
+const QString importStopped = QStringLiteral("The import was stopped; nothing was changed.");
 
 void keepReject(ImportReport &report, const CsvTable &table, const CsvRow &row,
                 const Findings &findings)
@@ -35,6 +39,26 @@ void noLongerHeld(ImportReport &report, int row)
         }
 }
 
+/// What went wrong after so many rows were kept.
+Error brokenOff(Error error, int rows)
+{
+    error.rowsDone = rows;
+    if (rows > 0 && error.message == importStopped)
+        error.message = "The import was stopped.";
+    return error;
+}
+
+Finding longChange()
+{
+    return {Severity::Warning,
+            "long_change",
+            QT_TRANSLATE_NOOP("core", "All rows go in as one change: until it is done nobody else "
+                                      "can write."),
+            {},
+            {},
+            0};
+}
+
 void count(ImportReport &report, RowOutcome::Kind kind)
 {
     report.accepted += kind == RowOutcome::Accepted || kind == RowOutcome::Held;
@@ -57,11 +81,11 @@ Result<std::vector<Event>> HeldRows::release(Records &records, Transaction &tran
 }
 
 Result<bool> ImportRun::walk(Transaction &transaction, const CsvTable &table,
-                             ImportReport &report) const
+                             const Portion &portion, ImportReport &report) const
 {
     bool changed = false;
-    qint64 done = 0;
-    for (const CsvRow &row : table.rows) {
+    qint64 done = portion.rowsBefore;
+    for (const CsvRow &row : portion.rows) {
         LOOPWRIGHT_ASSIGN(auto outcome, row.trouble.isEmpty()
                                             ? take(transaction, table, row)
                                             : Result<RowOutcome>(RowOutcome::refused(
@@ -81,9 +105,48 @@ Result<bool> ImportRun::walk(Transaction &transaction, const CsvTable &table,
         changed = changed || !outcome.events.empty();
         if (++done % rowsBetweenReports == 0 && options.progress &&
             !options.progress(done, qint64(table.rows.size())))
-            return failure(ErrorCode::Refused, "The import was stopped; nothing was changed.");
+            return failure(ErrorCode::Refused, importStopped);
     }
     return changed;
+}
+
+Result<void> ImportRun::takePortion(const CsvTable &table, Portion &portion,
+                                    ImportReport &report) const
+{
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_ASSIGN(const bool changed, walk(transaction, table, portion, report));
+    portion.changed = portion.changed || changed;
+    if (options.allOrNothing && report.refused > 0) {
+        report.refusedWhole = true;
+        report.accepted = report.held = report.unchanged = 0;
+        return {}; // the transaction rolls back
+    }
+    std::vector<Event> more;
+    if (portion.isLast && portion.changed && finish) {
+        LOOPWRIGHT_ASSIGN(more, finish(transaction, report));
+    }
+    return changed || !more.empty() ? transaction.commit(more) : Result<void>();
+}
+
+Result<void> ImportRun::takePortions(const CsvTable &table, ImportReport &report) const
+{
+    const std::span<const CsvRow> all(table.rows);
+    const std::size_t most =
+        records.isOnServer() && !options.allOrNothing ? rowsOfAPortion : all.size();
+    if (records.isOnServer() && options.allOrNothing && all.size() > rowsOfAPortion)
+        report.findings.push_back(longChange());
+    Portion portion;
+    for (std::size_t from = 0;;) {
+        const int kept = report.accepted;
+        portion.rows = all.subspan(from, std::min(most, all.size() - from));
+        portion.rowsBefore = qint64(from);
+        from += portion.rows.size();
+        portion.isLast = from == all.size();
+        if (const auto taken = takePortion(table, portion, report); !taken)
+            return failure(brokenOff(taken.error(), kept));
+        if (portion.isLast)
+            return {};
+    }
 }
 
 Result<ImportReport> ImportRun::run(const QByteArray &csv) const
@@ -91,20 +154,11 @@ Result<ImportReport> ImportRun::run(const QByteArray &csv) const
     CsvLayout allowed = layout;
     allowed.ignored = options.ignoredColumns;
     LOOPWRIGHT_ASSIGN(const auto table, readCsv(csv, options.fileName, allowed, options.map));
-    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     ImportReport report;
-    LOOPWRIGHT_ASSIGN(const auto changed, walk(transaction, table, report));
-    if (options.allOrNothing && report.refused > 0) {
-        report.refusedWhole = true;
-        report.accepted = report.held = report.unchanged = 0;
-        return report; // the transaction rolls back
-    }
-    if (!changed)
-        return report;
-    LOOPWRIGHT_ASSIGN(const auto more, finish ? finish(transaction, report) : std::vector<Event>());
-    LOOPWRIGHT_TRY(transaction.commit(more));
+    LOOPWRIGHT_TRY(takePortions(table, report));
     // What is in the records counts, not how fast they are asked the next time.
-    [[maybe_unused]] const auto counted = records.database().keepStatistics();
+    if (report.accepted > 0)
+        (void)records.database().keepStatistics();
     return report;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 // The frame of every import: reads the file, walks its rows in one transaction, counts, keeps the
-// rejects.
+// rejects. On a server, where others wait to write meanwhile, a long file goes in portions, each
+// whole with its events.
 
 #include "app/actions/Import.h"
 #include "core/base/Csv.h"
@@ -8,6 +9,8 @@
 #include "db/Transaction.h"
 
 #include <QHash>
+
+#include <span>
 
 namespace loopwright {
 
@@ -46,10 +49,13 @@ private:
 };
 
 /// `take` gets each row that has the form of the header. Its failure ends the import and changes
-/// nothing. `finish` runs after the last row in the same transaction if a row changed
-/// something; it may add events and correct the report.
+/// nothing, or nothing of its portion: then Error::rowsDone says how many rows are in, and the same
+/// file again takes in the others. `finish` runs after the last row in the same transaction if a
+/// row changed something; it may add events and correct the report.
 struct ImportRun
 {
+    static constexpr std::size_t rowsOfAPortion = 500;
+
     Records &records;
     const ImportOptions &options;
     CsvLayout layout;
@@ -59,8 +65,19 @@ struct ImportRun
     Result<ImportReport> run(const QByteArray &csv) const;
 
 private:
+    /// Rows of the file, and what came of those before them.
+    struct Portion
+    {
+        std::span<const CsvRow> rows;
+        qint64 rowsBefore = 0;
+        bool changed = false; ///< by a row of this portion or before
+        bool isLast = true;
+    };
     /// True if a row changed something.
-    Result<bool> walk(Transaction &transaction, const CsvTable &table, ImportReport &report) const;
+    Result<bool> walk(Transaction &transaction, const CsvTable &table, const Portion &portion,
+                      ImportReport &report) const;
+    Result<void> takePortion(const CsvTable &table, Portion &portion, ImportReport &report) const;
+    Result<void> takePortions(const CsvTable &table, ImportReport &report) const;
 };
 
 } // namespace loopwright

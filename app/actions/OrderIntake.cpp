@@ -2,8 +2,11 @@
 
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
+#include "core/history/Event.h"
 #include "core/order/Claims.h"
 #include "db/AssignmentStore.h"
+#include "db/Connection.h"
+#include "db/EventStore.h"
 #include "db/FactStore.h"
 #include "db/OfficeStore.h"
 
@@ -145,7 +148,13 @@ Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const S
     // Of a repair the numbers are assigned already, and nobody else's.
     taken.held = order.type != OrderType::Repair &&
                  (!conflicts.empty() || worst(checkOrderIdentifiers(order)) == Severity::Error);
-    LOOPWRIGHT_TRY(OrderStore::put(transaction, order, taken.held, names));
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore::put(transaction, order, taken.held, names));
+    transaction.database().connection().foresee([&] {
+        (void)AssignmentStore::claim(transaction, order);
+        (void)AssignmentStore(transaction.database()).ofOrder(order.number);
+        askForState(records, stored);
+        (void)EventStore(transaction.database()).chainOf(circuitSubject(order.circuit));
+    });
     if (taken.held) {
         LOOPWRIGHT_TRY(AssignmentStore::releasePlanned(transaction, order.number));
     } else if (const auto claimed = AssignmentStore::claim(transaction, order); !claimed) {
@@ -167,7 +176,7 @@ Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const S
             detail.insert("retires", retires);
     }
     taken.event = orderEvent(records, order, before ? "order_changed" : "order_taken", detail);
-    LOOPWRIGHT_TRY(refreshState(records, transaction, order.number, {pending, {}}));
+    LOOPWRIGHT_TRY(refreshState(records, transaction, stored, {pending, {}}));
     if (before)
         LOOPWRIGHT_TRY(refreshBothPremises(records, transaction, before->order, order));
     return taken;

@@ -57,9 +57,12 @@ void Answer::tell(const Findings &findings, const QString &fileName)
 
 QJsonObject errorJson(const Error &error)
 {
-    return {{"code", errorName(error.code)},
-            {"message", error.message},
-            {"place", error.place.isEmpty() ? QJsonValue() : QJsonValue(error.place)}};
+    QJsonObject object{{"code", errorName(error.code)},
+                       {"message", error.message},
+                       {"place", error.place.isEmpty() ? QJsonValue() : QJsonValue(error.place)}};
+    if (error.rowsDone > 0)
+        object.insert("rows_done", error.rowsDone);
+    return object;
 }
 
 QString oneLine(const QString &text)

@@ -262,6 +262,10 @@ ExitStatus tellError(const Error &error, bool json, QIODevice &out, QIODevice &m
     say(messages, error.text());
     if (error.code == ErrorCode::OrderOut)
         say(messages, "With --anyway it is changed all the same.");
+    if (error.rowsDone > 0)
+        say(messages, QString("Rows taken in before that: %1. Import the same file again, and it "
+                              "takes in the others.")
+                          .arg(error.rowsDone));
     if (json)
         out.write(canonicalJson(QJsonObject{{"error", errorJson(error)}}) + "\n");
     return exitStatusOf(error.code);

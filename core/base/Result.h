@@ -29,8 +29,9 @@ QString errorName(ErrorCode code);
 struct Error
 {
     ErrorCode code = ErrorCode::BadInput;
-    QString message; ///< one sentence: what happened and, if it helps, what to do
-    QString place;   ///< file, row and column, JSON path, or table; empty if there is none
+    QString message;  ///< one sentence: what happened and, if it helps, what to do
+    QString place;    ///< file, row and column, JSON path, or table; empty if there is none
+    int rowsDone = 0; ///< of an import that is kept in portions: rows taken in before it went wrong
 
     /// "place: message", or the message alone.
     QString text() const;

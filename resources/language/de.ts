@@ -2598,6 +2598,10 @@
         <translation>Alle sind abgeschlossen oder storniert.</translation>
     </message>
     <message>
+        <source>All rows go in as one change: until it is done nobody else can write.</source>
+        <translation>Alle Zeilen werden als eine Änderung übernommen: Bis sie fertig ist, kann niemand sonst schreiben.</translation>
+    </message>
+    <message>
         <source>All that must be there is there.</source>
         <translation>Alles Nötige ist da.</translation>
     </message>
@@ -8324,6 +8328,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Zeile %1, %2: %3</translation>
     </message>
     <message>
+        <source>Rows taken in before that: %1. Import the same file again, and it takes in the others.</source>
+        <translation>Vorher übernommene Zeilen: %1. Lesen Sie dieselbe Datei noch einmal ein, dann kommen die anderen dazu.</translation>
+    </message>
+    <message>
         <source>Rows that are there with other values change them</source>
         <translation>Vorhandene Zeilen mit anderen Werten ändern</translation>
     </message>
@@ -9910,6 +9918,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The header is not ours: say what its columns stand for.</source>
         <translation>Die Kopfzeile ist nicht unsere: Geben Sie an, wofür die Spalten stehen.</translation>
+    </message>
+    <message>
+        <source>The import was stopped.</source>
+        <translation>Das Einlesen wurde angehalten.</translation>
     </message>
     <message>
         <source>The import was stopped; nothing was changed.</source>

@@ -343,7 +343,13 @@ void ImportScreen::showReport(const Result<ImportReport> &report)
     m_start->setFocus();
     if (!report) {
         m_summary->tell(Status::Failed, localized(report.error()));
-        m_counts->setText(tr("Nothing was changed."));
+        const int rows = report.error().rowsDone;
+        m_counts->setText(rows > 0 ? tr("Rows taken in before that: %1. Import the same file "
+                                        "again, and it takes in the others.")
+                                         .arg(QLocale().toString(rows))
+                                   : tr("Nothing was changed."));
+        if (rows > 0)
+            emit recordsChanged();
         m_findings->show({});
         m_rejects.clear();
     } else {
