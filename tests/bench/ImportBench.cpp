@@ -6,6 +6,7 @@
 //                                       them; copies of it are worked in; 1000 orders unless said
 
 #include "app/actions/Import.h"
+#include "tests/bench/InventedOrders.h"
 #include "tests/bench/Measured.h"
 
 #include <QFile>
@@ -21,25 +22,6 @@ namespace {
 constexpr const char *tables[] = {"circuit",    "service_order", "order_terminal",
                                   "assignment", "event",         "order_state"};
 constexpr int rounds = 3;
-
-QByteArray ordersCsv(int orders)
-{
-    QByteArray csv =
-        "order_number,order_type,due_date,customer,premises,circuit_number,kind,office,"
-        "protocol_variant,pair,b1_services,b2_services,dn_1,spid_1,tei_1,dn_2,spid_2,tei_2,"
-        "nt_supplied\n";
-    const auto digits = [](int number, int width) {
-        return QByteArray::number(number).rightJustified(width, '0');
-    };
-    for (int i = 0; i < orders; ++i) {
-        const QByteArray n = digits(i, 6), first = "298556" + digits(2 * i, 4),
-                         second = "298557" + digits(2 * i, 4);
-        csv += "N" + n + ",new,2026-12-15,Bench Bakery " + n + "," + n + " Kiln Road,NC" + n +
-               ",bri,OFFICE01,,900-" + n + ",voice+data,voice+data," + first + "," + first +
-               "0101,auto," + second + "," + second + "0101,auto,yes\n";
-    }
-    return csv;
-}
 
 std::unique_ptr<Records> copyOf(const QString &path, const QString &to)
 {
@@ -152,7 +134,7 @@ int main(int argc, char **argv)
         return 2;
     }
     static const QTemporaryDir folder(QFileInfo(words[1]).absolutePath() + "/import-XXXXXX");
-    const QByteArray csv = ordersCsv(orders);
+    const QByteArray csv = inventedOrders("OFFICE01", 0, orders);
     std::vector<double> ours, byHand;
     for (int round = 0; round < rounds; ++round) {
         const Times times = measure(words[1], folder.path(), csv, orders);
