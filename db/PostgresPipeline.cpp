@@ -47,6 +47,25 @@ PostgresMessage plainMessage(const char *sql, const QString &doing)
     return {.question = {sql, {}, {}}, .doing = doing};
 }
 
+void PostgresPrepared::add(std::vector<PostgresMessage> &messages, PostgresMessage message)
+{
+    constexpr int runsBeforeItIsPrepared = 2;
+    const PostgresQuestion &question = message.question;
+    std::string key = question.text;
+    for (const unsigned type : question.types)
+        key += ' ' + std::to_string(type);
+    Known &known = m_known[key];
+    if (++known.runs > runsBeforeItIsPrepared && known.name.empty()) {
+        known.name = "s" + std::to_string(++m_named);
+        messages.push_back({.question = {question.text, question.types, {}},
+                            .name = known.name,
+                            .prepares = true,
+                            .doing = message.doing});
+    }
+    message.name = known.name;
+    messages.push_back(std::move(message));
+}
+
 std::optional<std::vector<PostgresAnswer>>
 sendTogether(pg_conn *handle, const std::vector<PostgresMessage> &messages)
 {

@@ -7,7 +7,6 @@
 #include <QThread>
 
 #include <algorithm>
-#include <iterator>
 #include <libpq-fe.h>
 
 namespace loopwright {
@@ -50,10 +49,10 @@ Result<void> PostgresSession::connect()
 {
     PQfinish(m_handle);
     m_handle = connectTo(m_address);
-    ++m_number;
     ++m_news; // whoever was away must read again
     m_within = m_lost = false;
     forgetWaiting();
+    m_prepared.forget();
     if (PQstatus(m_handle) != CONNECTION_OK) {
         const QString said = QString::fromUtf8(PQerrorMessage(m_handle)).simplified();
         // Of a connection that fails libpq tells no SQLSTATE.
@@ -136,12 +135,23 @@ Result<PostgresAnswer> PostgresSession::execute(const QByteArray &sql, const QSt
 
 Result<PostgresAnswer> PostgresSession::ask(const PostgresMessage &message)
 {
-    if (!m_waiting.empty() || m_trouble) {
-        LOOPWRIGHT_ASSIGN(const auto answers, together({message}));
-        return checked(answers.front(), message.doing);
-    }
+    LOOPWRIGHT_TRY(beConnected()); // what was prepared in another connection is gone
+    std::vector<PostgresMessage> now;
+    m_prepared.add(now, message);
+    if (m_waiting.empty() && now.size() == 1 && !m_trouble)
+        return askAlone(now.front());
+    LOOPWRIGHT_ASSIGN(const auto answers, together(now));
+    for (const PostgresAnswer &answer : answers)
+        if (const auto done = checked(answer, message.doing); !done) {
+            m_prepared.forget();
+            return done;
+        }
+    return answers.back();
+}
+
+Result<PostgresAnswer> PostgresSession::askAlone(const PostgresMessage &message)
+{
     constexpr int textFormat = 0;
-    LOOPWRIGHT_TRY(beConnected());
     ++m_trips;
     const PostgresQuestion &question = message.question;
     const std::vector<const char *> values = pointersTo(question.values);
@@ -158,37 +168,38 @@ Result<PostgresAnswer> PostgresSession::ask(const PostgresMessage &message)
 
 Result<void> PostgresSession::askLater(PostgresMessage message)
 {
-    m_waiting.push_back(std::move(message));
+    LOOPWRIGHT_TRY(beConnected());
+    m_prepared.add(m_waiting, std::move(message));
     if (m_waiting.size() >= mostWaiting)
         LOOPWRIGHT_TRY(together({}));
     return {};
 }
 
-Result<std::vector<PostgresAnswer>> PostgresSession::together(std::vector<PostgresMessage> now)
+Result<std::vector<PostgresAnswer>>
+PostgresSession::together(const std::vector<PostgresMessage> &now)
 {
     LOOPWRIGHT_TRY(beConnected());
     if (m_trouble)
         return failure(*m_trouble);
     std::vector<PostgresMessage> messages = std::exchange(m_waiting, {});
-    const auto waited = std::ptrdiff_t(messages.size());
-    std::ranges::move(now, std::back_inserter(messages));
+    const std::size_t waited = messages.size();
+    messages.insert(messages.end(), now.begin(), now.end());
     ++m_trips;
     auto answers = sendTogether(m_handle, messages);
     if (!answers)
         return giveUp();
-    for (std::ptrdiff_t i = 0; i < waited; ++i) {
-        const PostgresMessage &message = messages[std::size_t(i)];
-        const auto answer = checked((*answers)[std::size_t(i)], message.doing);
+    for (std::size_t i = 0; i < waited; ++i) {
+        const auto answer = checked((*answers)[i], messages[i].doing);
         if (!answer) {
-            ++m_number; // what was to be prepared after it was passed over
+            m_prepared.forget(); // what was to be prepared after it was passed over
             if (inTransaction())
                 m_trouble = answer.error();
             return failure(answer.error());
         }
-        if (message.changesRows)
+        if (messages[i].changesRows)
             countChanged(QByteArray(PQcmdTuples(answer->get())).toLongLong());
     }
-    answers->erase(answers->begin(), answers->begin() + waited);
+    answers->erase(answers->begin(), answers->begin() + std::ptrdiff_t(waited));
     return std::move(*answers);
 }
 
@@ -200,7 +211,7 @@ qint64 PostgresSession::rowsChanged() const
 void PostgresSession::forgetWaiting()
 {
     if (!m_waiting.empty())
-        ++m_number; // some of it may have been to prepare
+        m_prepared.forget(); // some of it may have been to prepare
     m_waiting.clear();
     m_trouble.reset();
 }
@@ -218,20 +229,22 @@ Result<void> PostgresSession::askAll(const std::vector<PostgresQuestion> &questi
     const QString doing = "foreseen";
     std::vector<PostgresMessage> messages{plainMessage("SAVEPOINT foreseen", doing)};
     for (const PostgresQuestion &each : questions)
-        messages.push_back({.question = each, .doing = doing});
+        m_prepared.add(messages, {.question = each, .doing = doing});
     messages.push_back(plainMessage("RELEASE SAVEPOINT foreseen", doing));
-    LOOPWRIGHT_ASSIGN(const auto answers, together(std::move(messages)));
+    LOOPWRIGHT_ASSIGN(const auto answers, together(messages));
     const bool whole = std::ranges::all_of(answers, [](const PostgresAnswer &each) {
         const auto status = PQresultStatus(each.get());
         return status == PGRES_TUPLES_OK || status == PGRES_COMMAND_OK;
     });
     if (!whole) {
+        m_prepared.forget();
         LOOPWRIGHT_TRY(
             execute("ROLLBACK TO SAVEPOINT foreseen; RELEASE SAVEPOINT foreseen", doing));
         return {};
     }
-    for (std::size_t i = 0; i < questions.size(); ++i)
-        m_reads->keep(questions[i], answers[i + 1]);
+    for (std::size_t i = 1; i + 1 < messages.size(); ++i)
+        if (!messages[i].prepares)
+            m_reads->keep(messages[i].question, answers[i]);
     return {};
 }
 

@@ -62,10 +62,8 @@ public:
     void noteWritten() { m_wrote = true; }
     bool takeWritten() { return std::exchange(m_wrote, false); }
 
-    /// Another number after each connection, and where it may not have come so far: what was
-    /// prepared before is gone.
-    int number() const { return m_number; }
-    std::string newName() { return "s" + std::to_string(++m_named); }
+    /// For a cursor.
+    std::string newName() { return "c" + std::to_string(++m_named); }
     /// How often others told of a change, and how often it connected.
     qint64 news();
     void countChanged(qint64 rows) { m_rowsChanged += rows; }
@@ -78,18 +76,20 @@ private:
     Result<void> setUp();
     /// Ends the connection, which is then lost as if the server had ended it.
     tl::unexpected<Error> giveUp();
+    Result<PostgresAnswer> askAlone(const PostgresMessage &message);
     Result<PostgresAnswer> checked(PostgresAnswer answer, const QString &doing);
     /// One trip for what waits and what comes now, whose answers it gives as they are.
-    Result<std::vector<PostgresAnswer>> together(std::vector<PostgresMessage> now);
+    Result<std::vector<PostgresAnswer>> together(const std::vector<PostgresMessage> &now);
 
     QByteArray m_address;
     QString m_path;
     std::function<Result<void>()> m_mayGoOn;
     pg_conn *m_handle = nullptr;
     bool m_within = false, m_lost = false, m_wrote = false;
-    int m_number = 0, m_named = 0;
+    int m_named = 0;
     qint64 m_rowsChanged = 0, m_news = 0, m_trips = 0;
     std::unique_ptr<PostgresReads> m_reads;
+    PostgresPrepared m_prepared;
     std::vector<PostgresMessage> m_waiting;
     std::optional<Error> m_trouble; ///< of what waited
 };

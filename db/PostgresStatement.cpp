@@ -20,9 +20,6 @@ constexpr int rowsOfAPiece = 2000;
 
 constexpr std::string_view walks[] = {"event.log", "foreign.all_events", "export.", "rows."};
 
-/// To prepare it costs as much as to send it twice.
-constexpr int runsBeforeItIsPrepared = 2;
-
 } // namespace
 
 PostgresStatement::PostgresStatement(PostgresSession &session, std::string label, PostgresSql sql)
@@ -47,8 +44,7 @@ void PostgresStatement::set(int parameter, const QByteArray &text, unsigned type
     rewind();
     const auto place = std::size_t(parameter - 1);
     m_values[place] = text.isNull() ? QByteArray("") : text;
-    if (m_name.empty()) // its types are settled once it is prepared
-        m_types[place] = type;
+    m_types[place] = type;
 }
 
 void PostgresStatement::bind(int parameter, qint64 value)
@@ -86,25 +82,9 @@ std::optional<PostgresAnswer> PostgresStatement::askedBefore() const
     return PostgresAnswer(PQmakeEmptyPGresult(nullptr, PGRES_TUPLES_OK));
 }
 
-Result<void> PostgresStatement::prepareIfOften()
-{
-    LOOPWRIGHT_TRY(m_session.beConnected()); // what was prepared in another connection is gone
-    const bool isPrepared = !m_name.empty() && m_preparedIn == m_session.number();
-    if (++m_runs > runsBeforeItIsPrepared && !isPrepared) {
-        m_name = m_session.newName();
-        m_preparedIn = m_session.number();
-        PostgresMessage prepares = message();
-        prepares.prepares = true;
-        prepares.changesRows = false;
-        LOOPWRIGHT_TRY(m_session.askLater(std::move(prepares)));
-    }
-    return {};
-}
-
 PostgresMessage PostgresStatement::message() const
 {
     return {.question = question(),
-            .name = m_name,
             .doing = QString::fromStdString(label()),
             .changesRows = m_sql.changesRows};
 }
@@ -126,7 +106,6 @@ void PostgresStatement::noteChange()
 Result<void> PostgresStatement::write()
 {
     LOOPWRIGHT_TRY(mayChange());
-    LOOPWRIGHT_TRY(prepareIfOften());
     LOOPWRIGHT_TRY(m_session.askLater(message()));
     noteChange();
     rewind();
@@ -145,7 +124,6 @@ Result<PostgresAnswer> PostgresStatement::askForPieces()
 {
     m_cursor = m_session.newName();
     PostgresMessage declares = message();
-    declares.name.clear();
     declares.question.text.insert(0, "DECLARE " + m_cursor + " CURSOR FOR ");
     LOOPWRIGHT_TRY(m_session.askLater(std::move(declares)));
     return nextPiece();
@@ -165,7 +143,6 @@ Result<void> PostgresStatement::ask()
     } else if (comesInPieces()) {
         LOOPWRIGHT_ASSIGN(m_answer, askForPieces());
     } else {
-        LOOPWRIGHT_TRY(prepareIfOften());
         LOOPWRIGHT_ASSIGN(m_answer, m_session.ask(message()));
         if (!m_sql.changesRows && m_session.reads().isKeeping())
             m_session.reads().keep(question(), m_answer);

@@ -1,8 +1,6 @@
 #pragma once
-// A statement of a PostgresSession. The first runs send it as it is, later ones by the name that
-// it is prepared under then: most are run once in the life of a command. All rows of an answer are
-// here at once, so that others can be run between two of them; walks over whole tables come in
-// pieces, by a cursor.
+// A statement of a PostgresSession. All rows of an answer are here at once, so that others can be
+// run between two of them; walks over whole tables come in pieces, by a cursor.
 
 #include "db/Connection.h"
 #include "db/PostgresReads.h"
@@ -42,7 +40,6 @@ private:
     Result<void> mayChange() const;
     /// It changes rows where others read.
     void noteChange();
-    Result<void> prepareIfOften();
     PostgresMessage message() const;
     bool comesInPieces() const;
     Result<PostgresAnswer> askForPieces();
@@ -55,10 +52,7 @@ private:
     PostgresSql m_sql;
     std::vector<QByteArray> m_values; ///< null: NULL
     std::vector<unsigned> m_types;
-    std::string m_name;   ///< on the server; empty until it is prepared there
     std::string m_cursor; ///< of its pieces; empty: it comes whole
-    int m_preparedIn = 0; ///< number of the session
-    int m_runs = 0;
     PostgresAnswer m_answer;
     std::vector<std::string> m_columns;
     int m_row = -1, m_rows = 0;

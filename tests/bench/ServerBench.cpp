@@ -6,6 +6,7 @@
 // Each figure is the median of five; ratios and their bounds are those of records on a server.
 
 #include "app/actions/Board.h"
+#include "app/actions/Evidence.h"
 #include "tests/bench/InventedOrders.h"
 #include "tests/bench/Measured.h"
 #include "tests/support/Office.h"

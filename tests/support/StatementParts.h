@@ -47,13 +47,9 @@ inline std::string typedText(const std::string &label, const PostgresSql &made)
 inline Result<std::string> prepared(PostgresSession &session, const std::string &label,
                                     const std::string &sql)
 {
-    const PostgresSql made = toPostgres(sql);
     const std::string name = session.newName();
-    LOOPWRIGHT_TRY(session.askLater(
-        {.question = {typedText(label, made), std::vector<unsigned>(made.parameters.size(), 0), {}},
-         .name = name,
-         .prepares = true}));
-    LOOPWRIGHT_TRY(session.ask(plainMessage("SELECT 1", "test")));
+    const std::string text = "PREPARE " + name + " AS " + typedText(label, toPostgres(sql));
+    LOOPWRIGHT_TRY(session.execute(QByteArray::fromStdString(text), "test"));
     return name;
 }
 
