@@ -44,12 +44,16 @@ std::vector<PostgresAnswer> answersOf(PGconn *handle)
 
 PostgresMessage plainMessage(const char *sql, const QString &doing)
 {
-    return {.question = {sql, {}, {}}, .doing = doing};
+    return {.question = {sql, {}, {}}, .doing = doing, .once = true};
 }
 
 void PostgresPrepared::add(std::vector<PostgresMessage> &messages, PostgresMessage message)
 {
     constexpr int runsBeforeItIsPrepared = 2;
+    if (message.once) {
+        messages.push_back(std::move(message));
+        return;
+    }
     const PostgresQuestion &question = message.question;
     std::string key = question.text;
     for (const unsigned type : question.types)

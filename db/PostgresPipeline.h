@@ -23,6 +23,7 @@ struct PostgresMessage
     bool prepares = false; ///< only prepares it, under that name
     QString doing = {};    ///< for an error
     bool changesRows = false;
+    bool once = false; ///< not worth preparing
 };
 
 /// A statement that has no values.

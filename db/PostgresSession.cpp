@@ -47,8 +47,12 @@ PostgresSession::~PostgresSession()
 
 Result<void> PostgresSession::connect()
 {
-    PQfinish(m_handle);
-    m_handle = connectTo(m_address);
+    closeHandle();
+    PGconn *handle = connectTo(m_address);
+    {
+        const std::lock_guard lock(m_handleLock);
+        m_handle = handle;
+    }
     ++m_news; // whoever was away must read again
     m_within = m_lost = false;
     forgetWaiting();
@@ -136,9 +140,10 @@ Result<PostgresAnswer> PostgresSession::execute(const QByteArray &sql, const QSt
 Result<PostgresAnswer> PostgresSession::ask(const PostgresMessage &message)
 {
     LOOPWRIGHT_TRY(beConnected()); // what was prepared in another connection is gone
+    LOOPWRIGHT_TRY(noTrouble());
     std::vector<PostgresMessage> now;
     m_prepared.add(now, message);
-    if (m_waiting.empty() && now.size() == 1 && !m_trouble)
+    if (m_waiting.empty() && now.size() == 1)
         return askAlone(now.front());
     LOOPWRIGHT_ASSIGN(const auto answers, together(now));
     for (const PostgresAnswer &answer : answers)
@@ -166,9 +171,17 @@ Result<PostgresAnswer> PostgresSession::askAlone(const PostgresMessage &message)
         message.doing);
 }
 
+/// It is told once as what it is; then as what it is for whatever else is asked: the end of the
+/// change, of which no order or row is to blame.
+Result<void> PostgresSession::noTrouble()
+{
+    return m_trouble ? failure(*m_trouble) : Result<void>();
+}
+
 Result<void> PostgresSession::askLater(PostgresMessage message)
 {
     LOOPWRIGHT_TRY(beConnected());
+    LOOPWRIGHT_TRY(noTrouble());
     m_prepared.add(m_waiting, std::move(message));
     if (m_waiting.size() >= mostWaiting)
         LOOPWRIGHT_TRY(together({}));
@@ -179,8 +192,7 @@ Result<std::vector<PostgresAnswer>>
 PostgresSession::together(const std::vector<PostgresMessage> &now)
 {
     LOOPWRIGHT_TRY(beConnected());
-    if (m_trouble)
-        return failure(*m_trouble);
+    LOOPWRIGHT_TRY(noTrouble());
     std::vector<PostgresMessage> messages = std::exchange(m_waiting, {});
     const std::size_t waited = messages.size();
     messages.insert(messages.end(), now.begin(), now.end());
@@ -194,6 +206,8 @@ PostgresSession::together(const std::vector<PostgresMessage> &now)
             m_prepared.forget(); // what was to be prepared after it was passed over
             if (inTransaction())
                 m_trouble = answer.error();
+            if (m_trouble && m_trouble->code == ErrorCode::BadInput)
+                m_trouble->code = ErrorCode::DatabaseTrouble;
             return failure(answer.error());
         }
         if (messages[i].changesRows)
@@ -216,9 +230,20 @@ void PostgresSession::forgetWaiting()
     m_trouble.reset();
 }
 
+/// breakOff() may ask for it from another thread.
+void PostgresSession::closeHandle()
+{
+    PGconn *handle = nullptr;
+    {
+        const std::lock_guard lock(m_handleLock);
+        std::swap(handle, m_handle);
+    }
+    PQfinish(handle);
+}
+
 tl::unexpected<Error> PostgresSession::giveUp()
 {
-    PQfinish(std::exchange(m_handle, nullptr));
+    closeHandle();
     m_lost = m_within;
     return failure(postgresError({}, {}, m_path, {}));
 }
@@ -226,6 +251,8 @@ tl::unexpected<Error> PostgresSession::giveUp()
 /// Within a savepoint, so that a question that makes no sense does not end the change.
 Result<void> PostgresSession::askAll(const std::vector<PostgresQuestion> &questions)
 {
+    LOOPWRIGHT_TRY(beConnected());
+    LOOPWRIGHT_TRY(noTrouble());
     const QString doing = "foreseen";
     std::vector<PostgresMessage> messages{plainMessage("SAVEPOINT foreseen", doing)};
     for (const PostgresQuestion &each : questions)
@@ -267,6 +294,7 @@ qint64 PostgresSession::news()
 
 void PostgresSession::breakOff()
 {
+    const std::lock_guard lock(m_handleLock);
     if (PGcancel *cancel = PQgetCancel(m_handle)) {
         char said[256];
         PQcancel(cancel, said, sizeof said);

@@ -14,6 +14,7 @@
 
 #include <functional>
 #include <memory>
+#include <mutex>
 #include <optional>
 #include <string>
 #include <utility>
@@ -74,6 +75,8 @@ public:
 
 private:
     Result<void> setUp();
+    void closeHandle();
+    Result<void> noTrouble();
     /// Ends the connection, which is then lost as if the server had ended it.
     tl::unexpected<Error> giveUp();
     Result<PostgresAnswer> askAlone(const PostgresMessage &message);
@@ -85,6 +88,7 @@ private:
     QString m_path;
     std::function<Result<void>()> m_mayGoOn;
     pg_conn *m_handle = nullptr;
+    std::mutex m_handleLock; ///< while it becomes another one, and while it is broken off
     bool m_within = false, m_lost = false, m_wrote = false;
     int m_named = 0;
     qint64 m_rowsChanged = 0, m_news = 0, m_trips = 0;

@@ -124,6 +124,7 @@ Result<PostgresAnswer> PostgresStatement::askForPieces()
 {
     m_cursor = m_session.newName();
     PostgresMessage declares = message();
+    declares.once = true;
     declares.question.text.insert(0, "DECLARE " + m_cursor + " CURSOR FOR ");
     LOOPWRIGHT_TRY(m_session.askLater(std::move(declares)));
     return nextPiece();

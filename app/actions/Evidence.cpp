@@ -62,7 +62,10 @@ Result<RecordReport> addFacts(Transaction &transaction, const JobRecord &record,
     RecordReport report;
     for (std::size_t i = 0; i < record.facts.size(); ++i) {
         const auto added = FactStore::add(transaction, record.facts[i]);
-        if (!added && added.error().code == ErrorCode::BadInput)
+        // What the engine itself refuses may be of a fact before it, which waited.
+        const bool isOfFact = !added && added.error().code == ErrorCode::BadInput &&
+                              added.error().place != transaction.database().path();
+        if (isOfFact)
             return failure(ErrorCode::BadInput, added.error().message, placeOf(place, i) + ".id");
         if (!added)
             return failure(added.error());

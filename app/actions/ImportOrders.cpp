@@ -66,7 +66,7 @@ private:
         if (before) {
             reading.order.keepPlan(before->order);
             if (before->order == reading.order)
-                return RowOutcome{RowOutcome::Unchanged, {}, {}};
+                return RowOutcome{RowOutcome::Unchanged, stillHeld(*before), {}};
             if (const Text why = whyNotChanged(*before); !why.isEmpty()) {
                 outcome.findings.push_back(
                     {Severity::Error, "order_differs", why, {}, "order_number", 0});
@@ -90,6 +90,20 @@ private:
         if (taken && taken->kind == RowOutcome::Held)
             m_held.note(reading.order.number, row.line);
         return taken;
+    }
+    /// It waits as it did when it was taken in, and who takes it in again reads so.
+    static Findings stillHeld(const StoredOrder &before)
+    {
+        if (!before.held || before.status != OrderStatus::Open)
+            return {};
+        return {{Severity::Warning,
+                 "order_held",
+                 Text(QT_TRANSLATE_NOOP("core", "Order %1 is there, and held until its identifiers "
+                                                "are mended."))
+                     .arg(before.order.number),
+                 {},
+                 "order_number",
+                 0}};
     }
     OrderFields fieldsOf(const CsvTable &table, const CsvRow &row) const
     {

@@ -154,7 +154,8 @@ Result<RowOutcome> takePerson(Records &records, const ImportOptions &options,
                                       {"login", person.login}})}};
 }
 
-/// `ofThisFile`: what its rows brought in; a further row of one of them is a further calibration.
+/// `ofThisFile`: what its rows brought in, now or when it was taken in before; a further row of one
+/// of them is a further calibration.
 Result<RowOutcome> takeInstrument(Records &records, const ImportOptions &options,
                                   Transaction &transaction, const CsvTable &table,
                                   const CsvRow &row, QSet<QString> &ofThisFile)
@@ -184,8 +185,11 @@ Result<RowOutcome> takeInstrument(Records &records, const ImportOptions &options
                                     before->kind == instrument.kind && *before != instrument;
     if (const auto same =
             compareWithStored(before, instrument, options, "instrument", instrument.key);
-        same && !furtherCalibration)
+        same && !furtherCalibration) {
+        if (same->kind == RowOutcome::Unchanged)
+            ofThisFile.insert(instrument.key);
         return *same;
+    }
     if (!before)
         ofThisFile.insert(instrument.key);
     LOOPWRIGHT_TRY(InstrumentStore::put(transaction, instrument));

@@ -45,6 +45,8 @@ Error brokenOff(Error error, int rows)
     error.rowsDone = rows;
     if (rows > 0 && error.message == importStopped)
         error.message = "The import was stopped.";
+    else if (rows > 0)
+        error.message.remove("; nothing was changed");
     return error;
 }
 
@@ -80,12 +82,12 @@ Result<std::vector<Event>> HeldRows::release(Records &records, Transaction &tran
     return events;
 }
 
-Result<bool> ImportRun::walk(Transaction &transaction, const CsvTable &table,
-                             const Portion &portion, ImportReport &report) const
+Result<bool> ImportRun::walk(Transaction &transaction, const CsvTable &table, Rows rows,
+                             ImportReport &report) const
 {
     bool changed = false;
-    qint64 done = portion.rowsBefore;
-    for (const CsvRow &row : portion.rows) {
+    qint64 done = rows.data() - table.rows.data();
+    for (const CsvRow &row : rows) {
         LOOPWRIGHT_ASSIGN(auto outcome, row.trouble.isEmpty()
                                             ? take(transaction, table, row)
                                             : Result<RowOutcome>(RowOutcome::refused(
@@ -110,43 +112,36 @@ Result<bool> ImportRun::walk(Transaction &transaction, const CsvTable &table,
     return changed;
 }
 
-Result<void> ImportRun::takePortion(const CsvTable &table, Portion &portion,
-                                    ImportReport &report) const
+Result<void> ImportRun::takePortion(const CsvTable &table, Rows rows, ImportReport &report) const
 {
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    LOOPWRIGHT_ASSIGN(const bool changed, walk(transaction, table, portion, report));
-    portion.changed = portion.changed || changed;
+    LOOPWRIGHT_ASSIGN(const bool changed, walk(transaction, table, rows, report));
     if (options.allOrNothing && report.refused > 0) {
         report.refusedWhole = true;
         report.accepted = report.held = report.unchanged = 0;
         return {}; // the transaction rolls back
     }
-    std::vector<Event> more;
-    if (portion.isLast && portion.changed && finish) {
-        LOOPWRIGHT_ASSIGN(more, finish(transaction, report));
-    }
-    return changed || !more.empty() ? transaction.commit(more) : Result<void>();
+    if (!changed)
+        return {};
+    LOOPWRIGHT_ASSIGN(const auto more, finish ? finish(transaction, report) : std::vector<Event>());
+    return transaction.commit(more);
 }
 
 Result<void> ImportRun::takePortions(const CsvTable &table, ImportReport &report) const
 {
-    const std::span<const CsvRow> all(table.rows);
+    const Rows all(table.rows);
     const std::size_t most =
         records.isOnServer() && !options.allOrNothing ? rowsOfAPortion : all.size();
     if (records.isOnServer() && options.allOrNothing && all.size() > rowsOfAPortion)
         report.findings.push_back(longChange());
-    Portion portion;
-    for (std::size_t from = 0;;) {
+    for (std::size_t from = 0; from < all.size(); from += most) {
         const int kept = report.accepted;
-        portion.rows = all.subspan(from, std::min(most, all.size() - from));
-        portion.rowsBefore = qint64(from);
-        from += portion.rows.size();
-        portion.isLast = from == all.size();
-        if (const auto taken = takePortion(table, portion, report); !taken)
+        const auto taken =
+            takePortion(table, all.subspan(from, std::min(most, all.size() - from)), report);
+        if (!taken)
             return failure(brokenOff(taken.error(), kept));
-        if (portion.isLast)
-            return {};
     }
+    return {};
 }
 
 Result<ImportReport> ImportRun::run(const QByteArray &csv) const

@@ -50,8 +50,8 @@ private:
 
 /// `take` gets each row that has the form of the header. Its failure ends the import and changes
 /// nothing, or nothing of its portion: then Error::rowsDone says how many rows are in, and the same
-/// file again takes in the others. `finish` runs after the last row in the same transaction if a
-/// row changed something; it may add events and correct the report.
+/// file again takes in the others. `finish` runs after the last row of each transaction if a row
+/// changed something; it may add events and correct the report.
 struct ImportRun
 {
     static constexpr std::size_t rowsOfAPortion = 500;
@@ -65,18 +65,11 @@ struct ImportRun
     Result<ImportReport> run(const QByteArray &csv) const;
 
 private:
-    /// Rows of the file, and what came of those before them.
-    struct Portion
-    {
-        std::span<const CsvRow> rows;
-        qint64 rowsBefore = 0;
-        bool changed = false; ///< by a row of this portion or before
-        bool isLast = true;
-    };
+    using Rows = std::span<const CsvRow>;
     /// True if a row changed something.
-    Result<bool> walk(Transaction &transaction, const CsvTable &table, const Portion &portion,
+    Result<bool> walk(Transaction &transaction, const CsvTable &table, Rows rows,
                       ImportReport &report) const;
-    Result<void> takePortion(const CsvTable &table, Portion &portion, ImportReport &report) const;
+    Result<void> takePortion(const CsvTable &table, Rows rows, ImportReport &report) const;
     Result<void> takePortions(const CsvTable &table, ImportReport &report) const;
 };
 

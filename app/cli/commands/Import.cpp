@@ -24,8 +24,9 @@ void ImportFile::declare(Options &options)
     options.text(m_from, m_file, "CSV, header row first",
                  m_from[0] == '-' ? Given::IfWanted : Given::Always);
     options.text("--rejects", m_rejects, "Where the refused rows go, each with its reason");
-    options.flag("--all-or-nothing", m_options.allOrNothing,
-                 "One refused row refuses the whole file");
+    options.flag(
+        "--all-or-nothing", m_options.allOrNothing,
+        "One refused row refuses the whole file; on a server nobody else writes until it is done");
     if (m_changesOnly)
         return;
     options.flag("--update", m_options.update, "A row that is there with other values changes it");

@@ -114,6 +114,8 @@ void ImportScreen::makeControls()
     m_update = new QCheckBox(tr("Rows that are there with other values change them"));
     m_update->setObjectName(QStringLiteral("import.update"));
     m_whole = new QCheckBox(tr("One refused row refuses the file"));
+    if (workplace().records().isOnServer())
+        m_whole->setToolTip(tr("Until it is done nobody else can write."));
     m_whole->setObjectName(QStringLiteral("import.all_or_nothing"));
     m_progress =
         makeProgress(QStringLiteral("import.progress"), tr("Progress of the import"), m_worker);

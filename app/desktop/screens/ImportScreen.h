@@ -1,8 +1,9 @@
 #pragma once
 // Files in: choose or drop a CSV file of orders, offices, installers or instruments. The import
-// runs beside the window and can be stopped; then nothing was changed. Each refused or held row is
-// listed with row, column, code and reason, and the refused ones can be written out again. If the
-// header is not ours, a dialog asks what its columns stand for, once for each header.
+// runs beside the window and can be stopped; then nothing was changed, or of a long file on a
+// server the portions that are in, which it tells. Each refused or held row is listed with row,
+// column, code and reason, and the refused ones can be written out again. If the header is not
+// ours, a dialog asks what its columns stand for, once for each header.
 
 #include "app/desktop/Lanes.h"
 #include "app/desktop/Screen.h"

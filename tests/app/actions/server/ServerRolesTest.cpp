@@ -228,6 +228,16 @@ private slots:
         QVERIFY(Database::open(m_address));
         QVERIFY_RESULT(past("k7", "INSERT INTO event SELECT * FROM event WHERE false"));
     }
+    /// As of a program before this one, whose script gave other rights.
+    void whatAnotherProgramGaveIsGivenAnew()
+    {
+        QVERIFY_RESULT(past("tester", "REVOKE INSERT ON told_hazard FROM installer"));
+        QVERIFY(Database::open(m_address)); // the owner took it from them, and it stays so
+        QVERIFY(!past("k7", "INSERT INTO told_hazard SELECT * FROM told_hazard WHERE false"));
+        QVERIFY_RESULT(past("tester", "COMMENT ON FUNCTION masked_test_lines() IS 'older'"));
+        QVERIFY(Database::open(m_address));
+        QVERIFY_RESULT(past("k7", "INSERT INTO told_hazard SELECT * FROM told_hazard WHERE false"));
+    }
     void anUnpublishedNumberIsMaskedForReports()
     {
         auto records = recordsOf("k7");

@@ -3,6 +3,7 @@
 #include "app/actions/Import.h"
 #include "app/actions/Orders.h"
 #include "db/MetaStore.h"
+#include "db/OrderStore.h"
 #include "db/Statement.h"
 #include "db/Transaction.h"
 #include "tests/support/ServerOffice.h"
@@ -130,14 +131,41 @@ private slots:
             QVERIFY_RESULT(writeNonsense(*transaction));
             for (int i = 0; i < 5; ++i) // prepared after it
                 QVERIFY_RESULT(write(*transaction, "lost"));
-            for (int i = 0; i < 2; ++i) {
+            for (int i = 0; i < 5; ++i) { // often enough to be prepared
                 const auto asked = MetaStore(database()).boardLimits();
                 QVERIFY(!asked);
                 QVERIFY2(asked.error().message.contains("hazard.tell"),
                          qPrintable(asked.error().text()));
+                // What comes after it is not to blame.
+                QCOMPARE(asked.error().code,
+                         i == 0 ? ErrorCode::BadInput : ErrorCode::DatabaseTrouble);
             }
-            QVERIFY(!transaction->commit(sampleEvent()));
         }
+        QCOMPARE(written(), m_before);
+        auto transaction = begin();
+        QVERIFY_RESULT(transaction);
+        QVERIFY_RESULT(write(*transaction, "mended"));
+        QVERIFY_RESULT(transaction->commit(sampleEvent()));
+        QCOMPARE(written(), QString("mended"));
+    }
+    void whatFailsWithTheCommitKeepsNothing()
+    {
+        QVERIFY_RESULT(editPast(database(),
+                                "CREATE FUNCTION boom() RETURNS trigger LANGUAGE plpgsql AS"
+                                " $$BEGIN RAISE EXCEPTION 'boom'; END $$;"
+                                "CREATE TRIGGER boom BEFORE INSERT ON event FOR EACH ROW"
+                                " WHEN (NEW.kind = 'boom') EXECUTE FUNCTION boom()"));
+        const auto events = [this] { return *connection().number("SELECT count(*) FROM event"); };
+        const qint64 before = events();
+        {
+            auto transaction = begin();
+            QVERIFY_RESULT(transaction);
+            QVERIFY_RESULT(write(*transaction, "lost"));
+            const auto kept = transaction->commit(sampleEvent(registerSubject(), "boom"));
+            QVERIFY(!kept);
+            QVERIFY2(kept.error().message.contains("boom"), qPrintable(kept.error().text()));
+        }
+        QCOMPARE(events(), before);
         QCOMPARE(written(), m_before);
         auto transaction = begin();
         QVERIFY_RESULT(transaction);
@@ -218,6 +246,7 @@ private slots:
         QVERIFY(!cut);
         QCOMPARE(cut.error().code, ErrorCode::ConnectionLost);
         QCOMPARE(cut.error().rowsDone, 500);
+        QVERIFY2(!cut.error().message.contains("nothing"), qPrintable(cut.error().message));
         QCOMPARE(peopleKept(), 500);
         const auto rest = importInstallers(records(), people(700), {"p.csv"});
         QVERIFY_RESULT(rest);
@@ -236,6 +265,59 @@ private slots:
         QCOMPARE(stopped.error().message, QString("The import was stopped."));
         QCOMPARE(stopped.error().rowsDone, 500);
         QCOMPARE(peopleKept(), 500);
+    }
+    /// What a portion frees is claimed with it, for the next may never come.
+    void whatAPortionFreesIsClaimedWithIt()
+    {
+        OrderFields first = jobs::briFields(),
+                    second = jobs::otherBriFields("A-1002", "C-78", "17-204", "217-555-0161",
+                                                  "217-555-0162");
+        const auto taken = importOrders(records(), jobs::csv({first, second}), {"o.csv"});
+        QVERIFY(taken && taken->held == 1);
+        first["pair"] = "17-205";
+        QList<OrderFields> moved{first};
+        for (int n = 0; n < 599; ++n) // refused: their office is nowhere
+            moved << jobs::otherBriFields(QString("B-%1").arg(n), QString("D-%1").arg(n),
+                                          QString("18-%1").arg(n), "217-555-0171", "217-555-0172");
+        for (OrderFields &each : moved)
+            if (each["order_number"] != first["order_number"])
+                each["office"] = "NOWHERE";
+        ImportOptions options = inTheSecondPortion([] { return false; });
+        options.update = true;
+        const auto stopped = importOrders(records(), jobs::csv(moved), options);
+        QVERIFY(!stopped);
+        QCOMPARE(stopped.error().rowsDone, 1);
+        QVERIFY(!OrderStore(database()).get("A-1002")->held);
+        QVERIFY(auditDerived(records())->empty());
+    }
+    /// A further calibration in the second portion is of an instrument of this file.
+    void aFileOfInstrumentsThatWasCutIsTakenInAgain()
+    {
+        QByteArray csv = "instrument,serial,kind,calibrated_on,calibration_due\n"
+                         "tdr-1,S-1,reflectometer,2024-01-10,2025-01-10\n";
+        for (int n = 0; n < 600; ++n)
+            csv += QString("x-%1,S-x%1,meter,2025-01-10,2027-01-10\n").arg(n).toUtf8();
+        csv += "tdr-1,S-1,reflectometer,2025-01-10,2026-01-10\n";
+        QVERIFY(!importInstruments(records(), csv, inTheSecondPortion([] { return false; })));
+        const auto rest = importInstruments(records(), csv, {"i.csv"});
+        QVERIFY_RESULT(rest);
+        QCOMPARE(rest->refused, 0);
+        QCOMPARE(rest->accepted, 102);
+        QCOMPARE(rest->unchanged, 500);
+    }
+    /// Who takes in a file again reads of what waits as who took it in first.
+    void whatIsHeldIsToldAgain()
+    {
+        const QByteArray csv =
+            jobs::csv({jobs::briFields(), jobs::otherBriFields("A-1002", "C-78", "17-204",
+                                                               "217-555-0161", "217-555-0162")});
+        QVERIFY(importOrders(records(), csv, {"o.csv"})->held == 1);
+        const auto again = importOrders(records(), csv, {"o.csv"});
+        QVERIFY_RESULT(again);
+        QCOMPARE(again->unchanged, 2);
+        QCOMPARE(again->findings.size(), 1u);
+        QCOMPARE(again->findings[0].code, QString("order_held"));
+        QCOMPARE(again->findings[0].row, 3);
     }
     void allOrNothingIsOneChangeAndSaysSo()
     {
