@@ -23,7 +23,8 @@ Result<Actor> actorOf(Records &records);
 /// login it is not, if he has set one.
 Result<void> allow(Records &records, Act act, const QString &order = {});
 
-/// Sets, changes or (empty) removes a PIN: his own, or another's by a supervisor.
+/// Sets, changes or (empty) removes a PIN: his own, or another's by a supervisor. On a server none
+/// is set.
 Result<void> setPin(Records &records, const QString &person, const QString &pin);
 
 } // namespace loopwright
