@@ -56,6 +56,16 @@ Result<std::vector<Event>> EventStore::ofCircuit(const QString &circuit) const
     return rows(statement, read);
 }
 
+Result<qint64> EventStore::registerChanges() const
+{
+    Statement statement(m_database, "event.register_changes");
+    const auto changes =
+        firstRow(statement, [](const Statement &row) { return row.integer("changes"); });
+    if (!changes)
+        return failure(changes.error());
+    return changes->value_or(0);
+}
+
 Result<std::vector<Event>> EventStore::ofRegister(const QString &kind) const
 {
     Statement statement(m_database, "event.of_register");

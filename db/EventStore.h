@@ -25,6 +25,8 @@ public:
     Result<std::vector<Event>> ofCircuit(const QString &circuit) const;
     /// Of the register, of one kind.
     Result<std::vector<Event>> ofRegister(const QString &kind) const;
+    /// How often the registers were changed of which a bundle tells.
+    Result<qint64> registerChanges() const;
     /// One after the other in the order of the log, both places included; the first failure of
     /// `visit` ends it.
     Result<void> each(qint64 first, qint64 last,

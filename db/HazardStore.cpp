@@ -59,6 +59,12 @@ Result<QStringList> HazardStore::openAtOffice(const QString &office) const
     return texts(statement, "order_number");
 }
 
+Result<QStringList> HazardStore::toldElsewhere() const
+{
+    Statement statement(m_database, "hazard.told_elsewhere");
+    return texts(statement, "order_number");
+}
+
 Result<std::optional<ToldHazard>> HazardStore::told(const QString &order) const
 {
     Statement statement(m_database, "hazard.told");

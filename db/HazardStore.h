@@ -51,6 +51,8 @@ public:
     Result<QStringList> openOrdersConcerned(const QString &order, const HazardPlace &place) const;
     /// Orders of these records that hold a hazard of an office which is still open.
     Result<QStringList> openAtOffice(const QString &office) const;
+    /// Orders that are not here, and of which an office told.
+    Result<QStringList> toldElsewhere() const;
     /// What an office told of the order.
     Result<std::optional<ToldHazard>> told(const QString &order) const;
     /// The safety card of that id, if an office told of it.

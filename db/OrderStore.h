@@ -18,6 +18,7 @@ struct StoredOrder
 struct TravelNames
 {
     QString order, circuit;
+    bool byOffice = false; ///< it took the order in by its records, and hands it out
 };
 
 /// By name, e.g. "pair_key" or "dn_key of terminal 2".

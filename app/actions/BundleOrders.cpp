@@ -3,6 +3,7 @@
 #include "core/acceptance/Proof.h"
 #include "core/certificate/CertificateNumber.h"
 #include "db/CertificateStore.h"
+#include "db/ConflictStore.h"
 #include "db/DecisionStore.h"
 #include "db/EventStore.h"
 #include "db/FactStore.h"
@@ -112,6 +113,11 @@ Result<BundledOrder> orderGoingOut(Records &records, const StoredOrder &stored)
         if (event.kind != takenAlongKind &&
             event.kind != recalledKind) // so that the same work makes the same bundle
             entry.events.push_back({own, event});
+    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(entry.number));
+    for (const StationConflict &conflict : conflicts)
+        if (conflict.code == ConflictCode::OrderChanged && conflict.isOpen())
+            entry.undecided << conflict.station;
+    entry.undecided.removeDuplicates();
     LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(entry.number));
     const auto known = byFact(origins);
     const PairsThen pairs(events, stored.order);

@@ -72,28 +72,49 @@ void addTold(RegisteredHazard &row, const Evidence &evidence, const QList<Person
     row.toldAt = referral->at;
 }
 
+/// The orders that hold a hazard, with those of which a van knows by the office alone: their
+/// number, office and pair.
+Result<std::vector<StoredOrder>> ordersOfHazards(const Database &database)
+{
+    std::vector<StoredOrder> orders;
+    LOOPWRIGHT_ASSIGN(const auto here, HazardStore(database).orders());
+    for (const QString &number : here) {
+        LOOPWRIGHT_ASSIGN(auto stored, OrderStore(database).get(number));
+        orders.push_back(std::move(stored));
+    }
+    LOOPWRIGHT_ASSIGN(const auto elsewhere, HazardStore(database).toldElsewhere());
+    for (const QString &number : elsewhere) {
+        LOOPWRIGHT_ASSIGN(const auto told, HazardStore(database).told(number));
+        StoredOrder known;
+        known.order.number = number;
+        known.order.office = told->office;
+        known.order.pair = told->pairs.value(0);
+        orders.push_back(std::move(known));
+    }
+    return orders;
+}
+
 } // namespace
 
 Result<std::vector<RegisteredHazard>> hazardRegister(Records &records, bool openOnly,
                                                      const Progress &progress)
 {
     const Database &database = records.database();
-    LOOPWRIGHT_ASSIGN(const auto orders, HazardStore(database).orders());
+    LOOPWRIGHT_ASSIGN(const auto orders, ordersOfHazards(database));
     LOOPWRIGHT_ASSIGN(const auto registeredPeople, people(records));
     std::vector<RegisteredHazard> found;
     qint64 done = 0;
-    for (const QString &number : orders) {
-        LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(number));
+    for (const StoredOrder &stored : orders) {
         LOOPWRIGHT_ASSIGN(const auto input, evidenceOf(records, stored));
         LOOPWRIGHT_ASSIGN(const auto limits, limitSet(records, input.limitSet));
         const Evidence evidence(input, limits);
         // What was read for another order stands with that one.
         for (const Hazard &hazard : evidence.cards().hazards())
-            if (hazard.card->order == number && !(openOnly && hazard.isClosed())) {
+            if (hazard.card->order == stored.order.number && !(openOnly && hazard.isClosed())) {
                 found.push_back(registered(stored.order, hazard, registeredPeople));
                 addTold(found.back(), evidence, registeredPeople);
             }
-        if (progress && !progress(++done, orders.size()))
+        if (progress && !progress(++done, qint64(orders.size())))
             return failure(ErrorCode::Refused, "was cancelled");
     }
     std::ranges::stable_sort(found, [](const RegisteredHazard &a, const RegisteredHazard &b) {

@@ -198,6 +198,8 @@ Result<JoinedOrder> OrderJoining::run()
     m_joined.added = parts.added;
     m_joined.alreadyThere = parts.alreadyThere;
     m_joined.certificates = parts.certificates;
+    for (Finding &finding : values.kept)
+        m_joined.findings.push_back(std::move(finding));
     LOOPWRIGHT_TRY(tellClock(parts));
     LOOPWRIGHT_TRY(drawConflicts(m_records, m_transaction,
                                  {m_joining, m_facts, values.before, values.known}, parts));

@@ -39,6 +39,7 @@ private:
     Result<bool> apply(const OrderFields &fields);
     Result<void> noteOffice(const OrderFields &own);
     Result<void> noteTold(const OrderFields &base, const OrderFields &now);
+    Result<void> tellKept(const OrderFields &base, const OrderFields &van);
     const Database &database() const { return m_transaction.database(); }
 
     Records &m_records;
@@ -153,7 +154,30 @@ Result<void> ValueJoining::merge(const ServiceOrder &van)
         if (!applied && own != here)
             LOOPWRIGHT_TRY(apply(own));
     }
+    LOOPWRIGHT_TRY(tellKept(base, van.fields()));
     return noteOffice(own);
+}
+
+/// Nobody's word is dropped in silence.
+Result<void> ValueJoining::tellKept(const OrderFields &base, const OrderFields &van)
+{
+    LOOPWRIGHT_ASSIGN(const auto now, OrderStore(database()).get(m_entry.number));
+    const OrderFields here = now.order.fields();
+    const QStringList columns = van.keys();
+    for (const QString &column : columns)
+        if (van.value(column) != base.value(column) && van.value(column) != here.value(column))
+            m_joined.kept.push_back(
+                {Severity::Warning,
+                 "value_kept",
+                 Text(QT_TRANSLATE_NOOP("core",
+                                        "%1 was changed in the van to %2, and stays %3 here."))
+                     .arg(column)
+                     .arg(van.value(column))
+                     .arg(here.value(column).isEmpty() ? QString("-") : here.value(column)),
+                 {},
+                 column,
+                 0});
+    return {};
 }
 
 Result<JoinedValues> ValueJoining::run()

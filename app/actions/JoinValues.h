@@ -4,6 +4,7 @@
 
 #include "app/actions/Joining.h"
 #include "app/actions/Records.h"
+#include "core/base/Finding.h"
 #include "core/history/Event.h"
 #include "db/OrderStore.h"
 
@@ -14,6 +15,7 @@ struct JoinedValues
     std::optional<StoredOrder> before; ///< the order as it was here
     QStringList known; ///< facts that the station told, or had from others, until now
     std::vector<Event> events;
+    Findings kept; ///< "value_kept": columns in which what the van changed is not what counts
 };
 /// Refused with the code in the place: "unknown_order", "number_in_use". `facts`: all that it
 /// brings.

@@ -10,6 +10,8 @@
 #include "app/actions/OrderIntake.h"
 #include "app/actions/VanWarnings.h"
 #include "db/CertificateStore.h"
+#include "db/EventStore.h"
+#include "db/ForeignStore.h"
 #include "db/KeyStore.h"
 #include "db/MetaStore.h"
 #include "db/StationStore.h"
@@ -116,6 +118,18 @@ Result<void> learnKeys(Records &records, Transaction &transaction, const BundleK
     return {};
 }
 
+/// The most changes of its registers that the office told in a bundle; it goes on counting.
+Result<qint64> registerChangesTold(Records &records, const QString &office)
+{
+    LOOPWRIGHT_ASSIGN(const auto opened,
+                      EventStore(records.database()).ofRegister("bundle_opened"));
+    qint64 most = 0;
+    for (const Event &event : opened)
+        if (event.detail.value("station").toString() == office)
+            most = std::max(most, event.detail.value("changes").toInteger());
+    return most;
+}
+
 /// Keys and registers, before the orders that stand on them.
 Result<void> takeHead(Records &records, const BundleFile &file, const BundleKeys &keys,
                       const QString &place)
@@ -129,10 +143,14 @@ Result<void> takeHead(Records &records, const BundleFile &file, const BundleKeys
         }
     }
     LOOPWRIGHT_TRY(learnKeys(records, transaction, keys));
-    LOOPWRIGHT_TRY(takeRegisters(transaction, file.bundle.registers, lines, place));
+    const qint64 changes = file.bundle.registers.value("changes").toInteger();
+    LOOPWRIGHT_ASSIGN(const qint64 known, registerChangesTold(records, keys.sender.holder));
+    if (changes >= known) // not those of a bundle that was written before another one
+        LOOPWRIGHT_TRY(takeRegisters(transaction, file.bundle.registers, lines, place));
     LOOPWRIGHT_TRY(takeHazards(records, transaction, file.bundle.registers, place));
     return transaction.commit(registerEvent(
-        records, "bundle_opened", {{"bundle", file.id}, {"station", keys.sender.holder}}));
+        records, "bundle_opened",
+        {{"bundle", file.id}, {"station", keys.sender.holder}, {"changes", changes}}));
 }
 
 Finding changedHere()
@@ -147,8 +165,52 @@ Finding changedHere()
             0};
 }
 
-/// The order as it is now, unless it was changed here since it was taken along: then `base`, what
-/// its changes here are held against, stays what it was.
+Finding writtenBefore()
+{
+    return {
+        Severity::Warning,
+        "older_bundle",
+        QT_TRANSLATE_NOOP("core", "It was written before what is here: nothing was taken back."),
+        {},
+        {},
+        0};
+}
+
+/// How far these events tell the chain of the station.
+qint64 lastOf(const std::vector<ForeignEvent> &events, const QString &station)
+{
+    qint64 last = 0;
+    for (const ForeignEvent &each : events)
+        if (each.station == station)
+            last = std::max(last, each.event.sequence);
+    return last;
+}
+
+/// The office has more to say of the order than this, and said it here already.
+Result<bool> isOlder(const Database &database, const BundledOrder &entry, const QString &office)
+{
+    LOOPWRIGHT_ASSIGN(const auto known, ForeignStore(database).eventsOfOrder(entry.number));
+    return lastOf(entry.events, office) < lastOf(known, office);
+}
+
+/// Whether the office decided what the order says with all in mind that was changed here.
+Result<bool> isDecidedByOffice(const Database &database, const BundledOrder &entry,
+                               const QString &tag)
+{
+    if (entry.undecided.contains(tag))
+        return false;
+    qint64 joined = 0;
+    for (const ForeignEvent &each : entry.events)
+        if (each.event.kind == joinedKind && each.event.detail.value("station").toString() == tag)
+            joined = std::max(joined, each.event.detail.value("events").toInteger());
+    LOOPWRIGHT_ASSIGN(const auto own, EventStore(database).ofOrder(entry.number));
+    return std::ranges::none_of(own, [joined](const Event &event) {
+        return event.kind == u"order_changed" && event.sequence > joined; // not by the office
+    });
+}
+
+/// The order as it is now, unless it was changed here since it was taken along, and the office does
+/// not know of it: then `base`, what its changes here are held against, stays what it was.
 Result<bool> takeOrderAlong(Records &records, Transaction &transaction, const BundledOrder &entry,
                             const QString &place, std::vector<Event> &events, JoinedOrder &joined,
                             QByteArray &base)
@@ -176,14 +238,19 @@ Result<bool> takeOrderAlong(Records &records, Transaction &transaction, const Bu
             joined.findings.push_back(changedHere());
             return false;
         }
-        if (mine != carried.end() && mine->content != now) {
-            joined.findings.push_back(changedHere());
+        LOOPWRIGHT_ASSIGN(const bool decided, isDecidedByOffice(records.database(), entry, tag));
+        // What was measured here stands on what the order says here, until somebody has decided.
+        const bool mayStay =
+            mine != carried.end() && (mine->content != now || entry.undecided.contains(tag));
+        if (mayStay && !decided) {
+            if (mine->content != entry.content) // the office changed it too
+                joined.findings.push_back(changedHere());
             base = mine->content;
             return false;
         }
     }
     LOOPWRIGHT_ASSIGN(auto taken, takeOrder(records, transaction, order, before, false,
-                                            {entry.uuid, entry.circuitUuid}));
+                                            {entry.uuid, entry.circuitUuid, true}));
     joined.isNew = !before;
     if (before)
         for (Finding &finding : changeWarnings(before->order, order))
@@ -195,23 +262,28 @@ Result<bool> takeOrderAlong(Records &records, Transaction &transaction, const Bu
     return true;
 }
 
-Result<JoinedOrder> openOrderOf(Records &records, const BundleFile &file, const BundledOrder &entry,
-                                const QString &place)
+Result<JoinedOrder> openOrderOf(Records &records, const BundleFile &file, const QString &office,
+                                const BundledOrder &entry, const QString &place)
 {
     JoinedOrder joined;
     joined.order = entry.number;
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     std::vector<Event> events;
     QByteArray base = entry.content;
-    LOOPWRIGHT_ASSIGN(const bool changed,
-                      takeOrderAlong(records, transaction, entry, place, events, joined, base));
+    LOOPWRIGHT_ASSIGN(const bool older, isOlder(records.database(), entry, office));
+    if (older)
+        joined.findings.push_back(writtenBefore());
+    LOOPWRIGHT_ASSIGN(const bool changed, older ? Result<bool>(false)
+                                                : takeOrderAlong(records, transaction, entry, place,
+                                                                 events, joined, base));
     LOOPWRIGHT_ASSIGN(const int told, addForeignEvents(records, transaction, entry));
     LOOPWRIGHT_ASSIGN(const auto facts, factsIn(entry, place));
     LOOPWRIGHT_ASSIGN(const auto parts, addParts(records, transaction, entry, facts, {}, place));
     LOOPWRIGHT_ASSIGN(const auto tag, MetaStore(records.database()).station());
     LOOPWRIGHT_ASSIGN(const auto carried, StationStore(records.database()).carried(entry.number));
-    const bool isOut = std::ranges::any_of(
-        carried, [&](const CarriedOrder &each) { return each.bundle == file.id; });
+    const bool isOut = older || std::ranges::any_of(carried, [&](const CarriedOrder &each) {
+                           return each.bundle == file.id;
+                       });
     joined.added = parts.added;
     joined.alreadyThere = parts.alreadyThere;
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(entry.number));
@@ -279,7 +351,7 @@ Result<void> openBundle(Records &records, const BundleInput &input, const QStrin
     taken.begun = !known;
     LOOPWRIGHT_TRY(
         takeOrders(taken, *file, steps, [&](const BundledOrder &entry, const QString &place) {
-            return openOrderOf(records, *file, entry, place);
+            return openOrderOf(records, *file, keys->sender.holder, entry, place);
         }));
     if (known || steps.isStopped())
         return {};

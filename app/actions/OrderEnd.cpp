@@ -2,8 +2,28 @@
 
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
+#include "db/MetaStore.h"
+#include "db/StationStore.h"
+
+#include <algorithm>
 
 namespace loopwright {
+
+namespace {
+
+/// What a van took along ends in the office, which would not hear of an end in the van.
+Result<void> checkIsOurs(Records &records, const QString &number)
+{
+    LOOPWRIGHT_ASSIGN(const auto tag, MetaStore(records.database()).station());
+    LOOPWRIGHT_ASSIGN(const auto carried, StationStore(records.database()).carried(number));
+    if (std::ranges::find(carried, tag, &CarriedOrder::station) == carried.end())
+        return {};
+    return failure(
+        ErrorCode::Refused,
+        QString("Order %1 is the office's: have it completed or cancelled there.").arg(number));
+}
+
+} // namespace
 
 Result<StoredOrder> openOrder(Records &records, const QString &number)
 {
@@ -11,6 +31,8 @@ Result<StoredOrder> openOrder(Records &records, const QString &number)
     if (stored && stored->status != OrderStatus::Open)
         return failure(ErrorCode::Refused,
                        QString("Order %1 is %2 already.").arg(number, toText(stored->status)));
+    if (stored)
+        LOOPWRIGHT_TRY(checkIsOurs(records, number));
     return stored;
 }
 

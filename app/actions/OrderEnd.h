@@ -9,7 +9,8 @@
 
 namespace loopwright {
 
-/// NotFound if there is no such order, Refused if it has ended already.
+/// NotFound if there is no such order, Refused if it has ended already, or is an office's and this
+/// is the van.
 Result<StoredOrder> openOrder(Records &records, const QString &number);
 
 /// Ends an order within a transaction: `change` does what its end means, then the board follows.

@@ -137,9 +137,11 @@ Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const S
                              const TravelNames &names)
 {
     const ServiceOrder order = before ? withFirstDay(wished, before->order) : wished;
-    LOOPWRIGHT_ASSIGN(const auto trouble, repairTrouble(transaction.database(), order, before));
-    if (!trouble.isEmpty())
-        return failure(ErrorCode::Refused, trouble.english(), "order_type");
+    if (!names.byOffice) {
+        LOOPWRIGHT_ASSIGN(const auto trouble, repairTrouble(transaction.database(), order, before));
+        if (!trouble.isEmpty())
+            return failure(ErrorCode::Refused, trouble.english(), "order_type");
+    }
     TakenOrder taken;
     LOOPWRIGHT_ASSIGN(const auto conflicts,
                       AssignmentStore(transaction.database()).conflictsOf(order));

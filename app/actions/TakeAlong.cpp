@@ -11,6 +11,7 @@
 #include "app/actions/Keys.h"
 #include "app/actions/OutFile.h"
 #include "app/actions/VanWarnings.h"
+#include "db/EventStore.h"
 #include "db/ForeignStore.h"
 #include "db/KeyStore.h"
 
@@ -78,9 +79,11 @@ QStringList otherStations(const std::vector<CarriedOrder> &carried, const PeerSt
 
 /// What whoever hands the order to the van must know, beside its hazards.
 Result<Findings> warningsOf(const StoredOrder &stored, const PeerStation &van,
-                            const std::vector<CarriedOrder> &carried, const QStringList &with)
+                            const std::vector<CarriedOrder> &carried, const BundledOrder &entry)
 {
     Findings warnings;
+    if (entry.undecided.contains(van.tag))
+        warnings.push_back(undecidedWarning());
     for (const CarriedOrder &each : carried) {
         if (each.station != van.tag)
             continue;
@@ -89,8 +92,8 @@ Result<Findings> warningsOf(const StoredOrder &stored, const PeerStation &van,
         for (Finding &finding : changeWarnings(before, stored.order))
             warnings.push_back(std::move(finding));
     }
-    if (!with.isEmpty())
-        warnings.push_back(outWarning(with));
+    if (!entry.with.isEmpty())
+        warnings.push_back(outWarning(entry.with));
     return warnings;
 }
 
@@ -112,6 +115,8 @@ Result<Bundle> outline(Records &records, const Signer &signer, const PublicKey &
         signer.issuer.line(true) + '\n' + signer.key.line(true) + '\n' + van.line(true) + '\n';
     LOOPWRIGHT_ASSIGN(auto registers, registersOf(records.database()));
     bundle.registers = std::move(registers);
+    LOOPWRIGHT_ASSIGN(const qint64 changes, EventStore(records.database()).registerChanges());
+    bundle.registers.insert("changes", changes);
     LOOPWRIGHT_ASSIGN(const auto hazards,
                       hazardsGoing(records.database(), going.around, going.offices));
     if (!hazards.isEmpty())
@@ -206,7 +211,7 @@ Result<OrdersGoing> ordersGoing(Records &records, const PeerStation &van,
         LOOPWRIGHT_ASSIGN(auto entry, orderGoingOut(records, stored));
         entry.with = otherStations(carried, van);
         LOOPWRIGHT_ASSIGN(const auto around, hazardsAround(records, stored));
-        LOOPWRIGHT_ASSIGN(const auto others, warningsOf(stored, van, carried, entry.with));
+        LOOPWRIGHT_ASSIGN(const auto others, warningsOf(stored, van, carried, entry));
         for (const Findings &warnings : {hazardWarnings(around.open), others})
             for (const Finding &finding : warnings)
                 taken.warnings.push_back({number, finding});

@@ -67,6 +67,15 @@ Finding outWarning(const QStringList &stations)
                        .arg(stations.join(QStringLiteral(", "))));
 }
 
+Finding undecidedWarning()
+{
+    return warning("conflict_open",
+                   QT_TRANSLATE_NOOP("core",
+                                     "The van worked on it as it was before, and nobody has "
+                                     "decided: until then it stays in the van as it is "
+                                     "there. Settle that first."));
+}
+
 Finding fileReplacedWarning(const QString &order, const QString &file, const QString &station)
 {
     return warning("file_replaced",

@@ -22,6 +22,8 @@ Findings hazardWarnings(const std::vector<Text> &open);
 Findings changeWarnings(const ServiceOrder &before, const ServiceOrder &now);
 /// "order_out": the other stations that have it.
 Finding outWarning(const QStringList &stations);
+/// "conflict_open": nobody decided on what the office and the van have otherwise.
+Finding undecidedWarning();
 /// "file_replaced": the file held the order, which is out.
 Finding fileReplacedWarning(const QString &order, const QString &file, const QString &station);
 /// "clock_behind": what was opened is dated ahead of the clock here.

@@ -13,12 +13,21 @@ namespace {
 
 constexpr int lettersOfId = 16;
 
+bool namesAnotherPair(const Fact &fact)
+{
+    const auto *changed = fact.as<ChangedFact>();
+    return changed && changed->what == ChangedWhat::Pair;
+}
+
 /// Whether a fact is held against one of the values that differ; the pair apart, for a fact is held
-/// against that by its name.
+/// against that by its name. But what says that the pair is another one now was said of a pair that
+/// is in doubt.
 bool hangsOn(const StationConflict &conflict, const Fact &fact)
 {
     for (const QJsonValue &word : conflict.content.value("what").toArray()) {
         const auto what = fromText<ChangedWhat>(word.toString());
+        if (what == ChangedWhat::Pair && namesAnotherPair(fact))
+            return true;
         if (what && *what != ChangedWhat::Pair && retires(*what, provenBy(fact)))
             return true;
     }

@@ -72,7 +72,8 @@ QJsonObject toJson(const BundledOrder &order)
             {"decisions", listOf(order.decisions)},
             {"certificates", listOf(order.certificates)},
             {"seen", QJsonArray::fromStringList(order.seen)},
-            {"with", QJsonArray::fromStringList(order.with)}};
+            {"with", QJsonArray::fromStringList(order.with)},
+            {"undecided", QJsonArray::fromStringList(order.undecided)}};
 }
 
 /// Stored content: read again, with its own bounds, by whoever takes it in.
@@ -163,6 +164,7 @@ BundledOrder readOrder(JsonReader &reader)
     order.certificates = readList(reader, "certificates", 1000, readCertificate);
     order.seen = readTexts(reader, "seen");
     order.with = readTexts(reader, "with");
+    order.undecided = readTexts(reader, "undecided");
     return order;
 }
 

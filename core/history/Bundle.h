@@ -73,6 +73,8 @@ struct BundledOrder
     std::vector<BundledCertificate> certificates;
     QStringList seen; ///< back: ids of the facts of others that the van had
     QStringList with; ///< out: the names of other stations that have it
+    /// Out: tags of stations that changed the order otherwise than the office, and nobody decided.
+    QStringList undecided;
 };
 
 /// The log of the station that tells (StationLog.h): of each event from the place `from` on the

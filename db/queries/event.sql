@@ -40,6 +40,13 @@ SELECT subject, sequence, order_number, actor, at_utc, at_offset, recorded_utc, 
        kind, detail, previous, digest, log_position, log_digest
 FROM event WHERE subject = 'register' AND kind = :kind ORDER BY sequence
 
+-- How often the registers were changed of which a bundle tells.
+-- name: register_changes
+SELECT count(*) AS changes FROM event
+WHERE subject = 'register'
+  AND (kind LIKE 'office%' OR kind LIKE 'person%' OR kind LIKE 'instrument%' OR kind LIKE 'issuer%'
+       OR kind LIKE 'limit_set%')
+
 -- name: between
 SELECT subject, sequence, order_number, actor, at_utc, at_offset, recorded_utc, recorded_offset,
        kind, detail, previous, digest, log_position, log_digest

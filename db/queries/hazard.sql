@@ -52,6 +52,12 @@ JOIN service_order AS o ON o.id = h.service_order
 JOIN order_state AS s ON s.service_order = h.service_order
 WHERE h.office = :office AND s.hazard = 1 ORDER BY o.order_number
 
+-- Orders of which an office told, and that are not here.
+-- name: told_elsewhere
+SELECT DISTINCT t.order_number FROM told_hazard AS t
+WHERE NOT EXISTS (SELECT 1 FROM service_order AS o WHERE o.order_number = t.order_number)
+ORDER BY t.order_number
+
 -- What the office told a van.
 -- name: told
 SELECT order_number, pair, office, premises_key, events, content FROM told_hazard

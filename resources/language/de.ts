@@ -1198,6 +1198,10 @@
         <translation>%1 war ein anderes als das, das jetzt dort steht</translation>
     </message>
     <message>
+        <source>%1 was changed in the van to %2, and stays %3 here.</source>
+        <translation>%1 wurde im Wagen in %2 geändert und bleibt hier %3.</translation>
+    </message>
+    <message>
         <source>%1 was down on %2 and up again on %3.</source>
         <translation>%1 war am %2 ausgefallen und am %3 wieder aktiv.</translation>
     </message>
@@ -5610,6 +5614,10 @@
         <translation>Gearbeitet wurde mit %1: Der Auftrag erhält diese Werte zurück.</translation>
     </message>
     <message>
+        <source>It was written before what is here: nothing was taken back.</source>
+        <translation>Es wurde vor dem geschrieben, was hier ist: Nichts wurde zurückgenommen.</translation>
+    </message>
+    <message>
         <source>It would be read as another number.</source>
         <translation>Sie würde als andere Rufnummer gelesen.</translation>
     </message>
@@ -7422,8 +7430,16 @@
         <translation>Auftrag %1 ist aufgenommen.</translation>
     </message>
     <message>
+        <source>Order %1 is the office's: have it completed or cancelled there.</source>
+        <translation>Auftrag %1 gehört dem Büro: Lassen Sie ihn dort abschließen oder stornieren.</translation>
+    </message>
+    <message>
         <source>Order %1 is there with other values.</source>
         <translation>Auftrag %1 ist mit anderen Werten da.</translation>
+    </message>
+    <message>
+        <source>Order %1 is there, and held until its identifiers are mended.</source>
+        <translation>Auftrag %1 ist schon da und wird zurückgehalten, bis seine Kennungen berichtigt sind.</translation>
     </message>
     <message>
         <source>Order %1 is with %2, where nobody will know of the change until it is home.</source>
@@ -10724,6 +10740,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Wagen hat einen eigenen Auftrag %1 für Leitung %2 angelegt, und hier ist er für Leitung %3. Geben Sie ihn im Wagen unter seiner richtigen Nummer ein, halten Sie die Arbeit dort noch einmal fest, stornieren Sie den falschen, und bringen Sie ihn zurück.</translation>
     </message>
     <message>
+        <source>The van worked on it as it was before, and nobody has decided: until then it stays in the van as it is there. Settle that first.</source>
+        <translation>Der Wagen hat nach den vorigen Angaben daran gearbeitet, und niemand hat entschieden: Bis dahin bleibt er im Wagen, wie er dort ist. Klären Sie das zuerst.</translation>
+    </message>
+    <message>
         <source>The variant that the serving office's switch gives to the line.</source>
         <translation>Die Variante, die die Vermittlung dem Anschluss gibt.</translation>
     </message>
@@ -11194,6 +11214,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Unit</source>
         <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Until it is done nobody else can write.</source>
+        <translation>Bis es fertig ist, kann niemand sonst schreiben.</translation>
     </message>
     <message>
         <source>Use %1   Ctrl+R</source>

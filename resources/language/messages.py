@@ -34,7 +34,7 @@ NONE = re.compile("|".join(OTHER.values()))
 
 # Strings that are none wherever they stand: statements of SQLite, forms of dates, commands of the command line, one of
 # something whose many are marked.
-NOT_SAID = re.compile(r"(-- |PRAGMA|SELECT|BEGIN|INSERT|DELETE FROM|NOTIFY|SET|SAVEPOINT|RELEASE SAVEPOINT|ROLLBACK TO|; SELECT|\); SET| INDEXED BY | NOT INDEXED| CURSOR FOR |SQLite format|Loopwright )|.* (WHERE|ORDER BY) .*|M?M?MMM d|d MMM|-%1 days|"
+NOT_SAID = re.compile(r"(-- |PRAGMA|SELECT|BEGIN|INSERT|DELETE FROM|NOTIFY|COMMENT ON|SET|SAVEPOINT|RELEASE SAVEPOINT|ROLLBACK TO|; SELECT|\); SET| INDEXED BY | NOT INDEXED| CURSOR FOR |SQLite format|Loopwright )|.* (WHERE|ORDER BY) .*|M?M?MMM d|d MMM|-%1 days|"
                       r"(office|issuer|installer|instrument|order|limits|record) (import|add|set|records)|.*%n ")
 
 TOKEN = re.compile(r'//[^\n]*|/\*.*?\*/|R"(?P<mark>\w*)\(.*?\)(?P=mark)"|u?"(?P<text>(?:[^"\\\n]|\\.)*)"'

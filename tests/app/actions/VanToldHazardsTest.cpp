@@ -2,6 +2,7 @@
 // hands out, opens or receives reads of it first.
 
 #include "app/actions/Acceptance.h"
+#include "app/actions/HazardRegister.h"
 #include "tests/support/OfficeOfHazards.h"
 
 #include <QTest>
@@ -55,6 +56,10 @@ private slots:
         QVERIFY(rows.size() == 1 && rows[0].hazard);
         QVERIFY2(rows[0].reason.contains("A-1001"), qPrintable(rows[0].reason));
         QCOMPARE(van().faults(), QStringList());
+        const auto listed = good(hazardRegister(*van().records, true));
+        QCOMPARE(listed.size(), std::size_t(1));
+        QCOMPARE(listed[0].order, QString("A-1001"));
+        QCOMPARE(listed[0].pair, QString("17-204"));
         // What is delivered twice tells it twice.
         QCOMPARE(codesOf(van().open(contentOf(taken.files[0]))), QStringList("hazard_open"));
     }
