@@ -175,7 +175,12 @@ Result<PostgresAnswer> PostgresSession::askAlone(const PostgresMessage &message)
 /// change, of which no order or row is to blame.
 Result<void> PostgresSession::noTrouble()
 {
-    return m_trouble ? failure(*m_trouble) : Result<void>();
+    if (!m_trouble)
+        return {};
+    Error trouble = *m_trouble;
+    if (std::exchange(m_troubleTold, true) && trouble.code == ErrorCode::BadInput)
+        trouble.code = ErrorCode::DatabaseTrouble;
+    return failure(trouble);
 }
 
 Result<void> PostgresSession::askLater(PostgresMessage message)
@@ -204,10 +209,9 @@ PostgresSession::together(const std::vector<PostgresMessage> &now)
         const auto answer = checked((*answers)[i], messages[i].doing);
         if (!answer) {
             m_prepared.forget(); // what was to be prepared after it was passed over
+            m_troubleTold = true;
             if (inTransaction())
                 m_trouble = answer.error();
-            if (m_trouble && m_trouble->code == ErrorCode::BadInput)
-                m_trouble->code = ErrorCode::DatabaseTrouble;
             return failure(answer.error());
         }
         if (messages[i].changesRows)
@@ -258,7 +262,12 @@ Result<void> PostgresSession::askAll(const std::vector<PostgresQuestion> &questi
     for (const PostgresQuestion &each : questions)
         m_prepared.add(messages, {.question = each, .doing = doing});
     messages.push_back(plainMessage("RELEASE SAVEPOINT foreseen", doing));
-    LOOPWRIGHT_ASSIGN(const auto answers, together(messages));
+    auto asked = together(messages);
+    if (!asked) {
+        m_troubleTold = false; // who foresees hears nothing of it
+        return failure(asked.error());
+    }
+    const std::vector<PostgresAnswer> answers = std::move(*asked);
     const bool whole = std::ranges::all_of(answers, [](const PostgresAnswer &each) {
         const auto status = PQresultStatus(each.get());
         return status == PGRES_TUPLES_OK || status == PGRES_COMMAND_OK;

@@ -96,6 +96,7 @@ private:
     PostgresPrepared m_prepared;
     std::vector<PostgresMessage> m_waiting;
     std::optional<Error> m_trouble; ///< of what waited
+    bool m_troubleTold = false;
 };
 
 } // namespace loopwright
