@@ -350,8 +350,6 @@ void ImportScreen::showReport(const Result<ImportReport> &report)
                                         "again, and it takes in the others.")
                                          .arg(QLocale().toString(rows))
                                    : tr("Nothing was changed."));
-        if (rows > 0)
-            emit recordsChanged();
         m_findings->show({});
         m_rejects.clear();
     } else {
@@ -365,8 +363,9 @@ void ImportScreen::showReport(const Result<ImportReport> &report)
             m_summary->tell(Status::Doubtful, tr("Not every row of %1 could be taken as it is.")
                                                   .arg(QFileInfo(m_imported).fileName()));
         m_counts->setText(countsText(*report));
-        emit recordsChanged();
     }
+    if (report || report.error().rowsDone > 0)
+        emit recordsChanged();
     m_table->setVisible(m_findings->rowCount() > 0);
     m_save->setVisible(report.has_value() && report->refused > 0);
 }
